@@ -14,7 +14,7 @@ namespace Bakehouse.Domain.Planning;
 /// <param name="FreeFrom">Steps that are not fixed start at or after this minute (now and the frozen stretch).</param>
 /// <param name="Reference">The plan on the wall, or null.</param>
 /// <param name="Repair">True when promises come first and then as few changes as may be (a repair query).</param>
-public sealed record Week(
+public sealed partial record Week(
     string Name,
     Instant Epoch,
     string Zone,

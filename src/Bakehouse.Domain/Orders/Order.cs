@@ -1,0 +1,130 @@
+namespace Bakehouse.Domain.Orders;
+
+using System.Globalization;
+using Bakehouse.Domain.Measures;
+
+/// <summary>One order as agreed with a customer. Immutable; every change is a new version, none is overwritten.</summary>
+/// <param name="Id">Given when the order is first written down, never changes.</param>
+/// <param name="Number">The short number that people say; digits only.</param>
+/// <param name="Version">1 and up; stands on every ticket.</param>
+/// <param name="Tiers">Bottom first.</param>
+/// <param name="Inscription">Written on the cake, as spelt; may be empty.</param>
+/// <param name="WiderAboveAgreed">The owner's tick that a wider tier may stand above a narrower one.</param>
+public sealed record Order(
+    Guid Id,
+    int Number,
+    int Version,
+    Stage Stage,
+    Customer Customer,
+    Handover Handover,
+    LocalDateTime? Cutting,
+    Portions Portions,
+    IReadOnlyList<CakeTier> Tiers,
+    Finish Finish,
+    Decoration Decoration,
+    AllergyAnswer Allergies,
+    string Inscription,
+    string Notes,
+    bool WiderAboveAgreed = false)
+{
+    /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
+    public string SizeInInches =>
+        string.Join('+', Tiers.Reverse().Select(t => t.Diameter.Inches.ToString("0.#", CultureInfo.InvariantCulture)));
+}
+
+/// <summary>Who ordered it.</summary>
+/// <param name="Phone">In international form (E.164), e.g. +442079460182, or empty.</param>
+public sealed record Customer(string Name, string Phone);
+
+/// <summary>How the cake leaves the shop.</summary>
+public enum Way
+{
+    /// <summary>The customer comes for it.</summary>
+    Collect,
+
+    /// <summary>The shop brings it.</summary>
+    Deliver,
+}
+
+/// <summary>The promise: a local date and time in the shop's zone.</summary>
+/// <param name="At">When it is collected, or when it must be at the door.</param>
+/// <param name="Address">For a delivery, else empty.</param>
+/// <param name="RouteMinutes">Minutes on the road for a delivery, else 0.</param>
+public sealed record Handover(Way Way, LocalDateTime At, string Address, int RouteMinutes);
+
+/// <summary>How a cake is cut.</summary>
+public enum Cut
+{
+    /// <summary>Dessert slices, 1.5 x 2 in.</summary>
+    Dessert,
+
+    /// <summary>With coffee: fingers, 1 x 2 in.</summary>
+    Coffee,
+}
+
+/// <summary>How many portions the customer wants and how they are cut.</summary>
+public sealed record Portions(int Count, Cut Cut);
+
+/// <summary>One tier.</summary>
+/// <param name="Id">Given at birth; survives reordering and every edit. Steps are known by it.</param>
+/// <param name="Diameter">Of the bare tier (the pan).</param>
+/// <param name="Height">Of the bare tier.</param>
+/// <param name="Layers">Sponge layers, 1 to 8; there is one filling fewer.</param>
+/// <param name="Sponge">Id of a sponge of the methods, e.g. vanilla.</param>
+/// <param name="Filling">Id of a filling of the methods, e.g. raspberry-jam.</param>
+/// <param name="Colours">Colours of the final coat; the shares add up to 1.</param>
+public sealed record CakeTier(
+    Guid Id, Length Diameter, Length Height, int Layers, string Sponge, string Filling, IReadOnlyList<CoatColour> Colours);
+
+/// <summary>A colour of the coat, its swatch as #RRGGBB and its share of that coat, 0 to 1.</summary>
+public sealed record CoatColour(string Name, string Swatch, decimal Share);
+
+/// <summary>How the outside is finished in buttercream.</summary>
+public enum Finish
+{
+    /// <summary>Smooth, sharp or rounded.</summary>
+    Smooth,
+
+    /// <summary>Swirled or combed.</summary>
+    Textured,
+
+    /// <summary>Thin, the layers show through.</summary>
+    SemiNaked,
+}
+
+/// <summary>How much decoration each tier gets.</summary>
+public enum Decoration
+{
+    /// <summary>Border and little else.</summary>
+    Simple,
+
+    /// <summary>Three quarters of an hour on the reference tier.</summary>
+    Medium,
+
+    /// <summary>Rich piping or flowers.</summary>
+    Rich,
+}
+
+/// <summary>What the customer said when asked about allergies. It must be asked; the words are kept as said.</summary>
+/// <param name="Avoid">Allergens as the planner knows them: wheat, egg, milk, nuts, peanuts, sesame, soya ...</param>
+public sealed record AllergyAnswer(AllergyKind Kind, IReadOnlyList<string> Avoid, string Words)
+{
+    /// <summary>Nobody has asked yet.</summary>
+    public static AllergyAnswer NotAsked { get; } = new(AllergyKind.NotAsked, [], "");
+
+    /// <summary>Asked; none told.</summary>
+    public static AllergyAnswer NoneTold { get; } = new(AllergyKind.NoneTold, [], "");
+}
+
+/// <summary>The answer about allergies.</summary>
+public enum AllergyKind
+{
+    /// <summary>Not asked yet: the order can't be taken.</summary>
+    NotAsked,
+
+    /// <summary>Asked, and none was told.</summary>
+    NoneTold,
+
+    /// <summary>Something must be avoided.</summary>
+    Avoid,
+}

@@ -1,0 +1,58 @@
+namespace Bakehouse.Domain.Reminders;
+
+/// <summary>What calls.</summary>
+public enum RingKind
+{
+    /// <summary>A tier or cake must leave the fridge.</summary>
+    LeaveFridge,
+
+    /// <summary>A load must leave the oven.</summary>
+    OvenOut,
+
+    /// <summary>A cake is handed over.</summary>
+    Handover,
+}
+
+/// <summary>
+/// A reminder as it follows from the plan: computed, never stored; so none can ring for a plan that was withdrawn.
+/// </summary>
+/// <param name="Id">Kind and the step's key: "LeaveFridge:..." ; the same job keeps its id when the plan moves.</param>
+/// <param name="Step">Key of the step that it calls for.</param>
+/// <param name="Due">When it must ring.</param>
+/// <param name="Person">Id of the person planned for it, or null.</param>
+/// <param name="Verb">Two or three words for two metres: "Take out".</param>
+/// <param name="Place">Where: "Fridge 1, level 3".</param>
+/// <param name="PlaceId">Id of the shelf or oven, for the picture.</param>
+/// <param name="What">Tier and flavour: "8 in, carrot".</param>
+/// <param name="Order">Number and name: "405 Moss".</param>
+/// <param name="Why">One sentence.</param>
+/// <param name="SlackUntil">"+10 min" is offered while it ends before this; null if there is none.</param>
+public sealed record Ring(
+    string Id,
+    RingKind Kind,
+    string Step,
+    Instant Due,
+    string? Person,
+    string Verb,
+    string Place,
+    string PlaceId,
+    string What,
+    string Order,
+    string Why,
+    Instant? SlackUntil);
+
+/// <summary>How somebody answered.</summary>
+public enum RingAnswerKind
+{
+    /// <summary>Done.</summary>
+    Done,
+
+    /// <summary>Ten minutes later.</summary>
+    Later,
+
+    /// <summary>It can't be done now.</summary>
+    Cannot,
+}
+
+/// <summary>What happened to a ring, stored: who answered what, when. Answered Later, it rings again at <paramref name="Until"/>.</summary>
+public sealed record RingAnswer(string Ring, RingAnswerKind Kind, string Reason, string Person, Instant At, Instant? Until);
