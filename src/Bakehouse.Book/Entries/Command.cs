@@ -1,0 +1,76 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Domain;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+/// <summary>
+/// One intent of one person. The id is made by the client (128 random bits); a command seen before gets its first answer
+/// again and changes nothing.
+/// </summary>
+/// <param name="Id">Made where the person tapped.</param>
+/// <param name="Person">Id of the person, or "" on a book that knows nobody yet.</param>
+/// <param name="Device">Name of the screen.</param>
+public abstract record Command(Guid Id, string Person, string Device);
+
+/// <summary>Set the shop up, or change it. <paramref name="Shop"/>.Version is the version that was read (0 for none).</summary>
+public sealed record SetUpShop(Guid Id, string Person, string Device, Shop Shop) : Command(Id, Person, Device);
+
+/// <summary>Fill an empty book with the sample bakery; refuses a used book.</summary>
+public sealed record OpenSample(Guid Id, string Person, string Device) : Command(Id, Person, Device);
+
+/// <summary>
+/// Write an order. Version 0 is a new one (its number is given by the book); else the version that was read: if the book
+/// has a newer one, the answer is a clash with both. A planned stage plans it in the same transaction.
+/// </summary>
+public sealed record WriteOrder(Guid Id, string Person, string Device, Order Order) : Command(Id, Person, Device);
+
+/// <summary>Move an order to another stage.</summary>
+public sealed record MoveStage(Guid Id, string Person, string Device, Guid Order, int Version, Stage To) : Command(Id, Person, Device);
+
+/// <summary>A step is done.</summary>
+/// <param name="By">Who did it; usually the person.</param>
+/// <param name="Done">When, or null for now.</param>
+public sealed record TickStep(Guid Id, string Person, string Device, string Step, string By, Instant? Done = null)
+    : Command(Id, Person, Device);
+
+/// <summary>Take a tick back.</summary>
+public sealed record UndoTick(Guid Id, string Person, string Device, string Step) : Command(Id, Person, Device);
+
+/// <summary>Answer a ring. The first answer wins; Done also ticks the step that it called for.</summary>
+public sealed record AnswerRing(Guid Id, string Person, string Device, string Ring, RingAnswerKind Kind, string Reason)
+    : Command(Id, Person, Device);
+
+/// <summary>Keep what is typed so far. One draft a device; null text throws it away.</summary>
+public sealed record KeepDraft(Guid Id, string Person, string Device, string? Text) : Command(Id, Person, Device);
+
+/// <summary>What the book says to a command. Kept with the command's id, so the same command hears the same answer.</summary>
+/// <param name="Kind">Accepted, or why not.</param>
+/// <param name="Message">One sentence for the person; empty when accepted and there is nothing to say.</param>
+/// <param name="Problems">Every problem with its value, limit and fix; empty if there is none.</param>
+/// <param name="Order">The order as the book has it now (new number and version, or the newer one in a clash), or null.</param>
+/// <param name="Late">Orders that the plan makes late, minutes by order id.</param>
+public sealed record Answer(
+    AnswerKind Kind,
+    string Message,
+    IReadOnlyList<Problem> Problems,
+    Order? Order,
+    IReadOnlyDictionary<string, int> Late);
+
+/// <summary>Kinds of answer.</summary>
+public enum AnswerKind
+{
+    /// <summary>Written: COMMIT has returned.</summary>
+    Accepted,
+
+    /// <summary>Not written: the problems say why and what to try.</summary>
+    Refused,
+
+    /// <summary>Somebody else was first: <see cref="Answer.Order"/> is what stands now.</summary>
+    Clash,
+
+    /// <summary>This person may not do that here.</summary>
+    NotAllowed,
+}

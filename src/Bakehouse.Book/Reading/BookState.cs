@@ -1,0 +1,47 @@
+namespace Bakehouse.Book.Reading;
+
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Shops;
+
+/// <summary>
+/// What stands in the book now, read once after each accepted command and shared by every page. Immutable.
+/// </summary>
+/// <param name="Head">Counts accepted changes; screens compare it.</param>
+/// <param name="Shop">Null in an empty book.</param>
+/// <param name="Orders">Newest version of every order, by handover.</param>
+/// <param name="Ticks">Ticks of the planned orders that stand (undone ones are left out).</param>
+/// <param name="Week">The week compiled from the above when it was read, or null in an empty book.</param>
+/// <param name="Wall">The plan on the wall, or null if nothing is planned.</param>
+/// <param name="Answers">Answers to rings of the planned orders, newest last.</param>
+public sealed record BookState(
+    int Head,
+    Shop? Shop,
+    IReadOnlyList<Order> Orders,
+    IReadOnlyList<Tick> Ticks,
+    Week? Week,
+    Wall? Wall,
+    IReadOnlyList<RingAnswer> Answers);
+
+/// <summary>The order book as the pages see it.</summary>
+public interface IBook
+{
+    /// <summary>What stands now.</summary>
+    BookState State { get; }
+
+    /// <summary>Raised after each accepted change, off the caller's thread; carries the new state.</summary>
+    event Action<BookState>? Changed;
+
+    /// <summary>Enters a command: rights, checks, one transaction; the same answer when sent twice.</summary>
+    Task<Entries.Answer> Enter(Entries.Command command, CancellationToken cancel = default);
+
+    /// <summary>Every version of an order, oldest first, with who wrote it and when.</summary>
+    Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default);
+
+    /// <summary>The draft kept for this device, or null.</summary>
+    Task<string?> Draft(string device, CancellationToken cancel = default);
+}
+
+/// <summary>One version of an order as it was written.</summary>
+public sealed record OrderVersion(Order Order, string Person, string Device, NodaTime.Instant Written);

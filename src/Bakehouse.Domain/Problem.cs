@@ -1,0 +1,12 @@
+namespace Bakehouse.Domain;
+
+/// <summary>One thing wrong with what was given.</summary>
+/// <param name="Where">The field or row, as it is called on screen or in the file.</param>
+/// <param name="Value">What was given, shortened to 80 characters.</param>
+/// <param name="Sentence">What is wrong, with the limit.</param>
+/// <param name="Try">What to do.</param>
+public sealed record Problem(string Where, string Value, string Sentence, string Try)
+{
+    /// <inheritdoc/>
+    public override string ToString() => $"{Where}: {Sentence} {Try}";
+}
