@@ -1,0 +1,92 @@
+namespace Bakehouse.Browser.Tests;
+
+using Bakehouse.Testing;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Playwright;
+using NodaTime;
+using IClock = NodaTime.IClock;
+
+/// <summary>The whole app on a port of its own with an empty book, a clock that can be moved, and a real browser.</summary>
+public sealed class RunningShop : WebApplicationFactory<Program>, IAsyncLifetime
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("bakehouse-browser-").FullName;
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    /// <summary>Wednesday 14 October 2026, 07:30 in London.</summary>
+    public static Instant Start { get; } = Instant.FromUtc(2026, 10, 14, 6, 30);
+
+    /// <summary>The app's clock.</summary>
+    public MovableTime Clock { get; } = new(Start);
+
+    /// <summary>Where the app listens.</summary>
+    public string Address => ClientOptions.BaseAddress.ToString().TrimEnd('/');
+
+    /// <summary>A new screen of that size, as another device with its own cookies.</summary>
+    public async Task<IPage> Screen(int width, int height, bool touch = false)
+    {
+        var context = await browser!.NewContextAsync(new()
+        {
+            ViewportSize = new() { Width = width, Height = height },
+            HasTouch = touch,
+            BaseURL = Address,
+            Locale = "en-GB",
+            TimezoneId = "Europe/London",
+        });
+        var page = await context.NewPageAsync();
+        page.SetDefaultTimeout(15_000);
+        return page;
+    }
+
+    public async ValueTask InitializeAsync()
+    {
+        UseKestrel(0);
+        StartServer();
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Chromium(),
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    public override async ValueTask DisposeAsync()
+    {
+        if (browser is not null)
+        {
+            await browser.CloseAsync();
+        }
+
+        playwright?.Dispose();
+        await base.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting("Book:Path", Path.Combine(folder, "book.db"));
+        builder.ConfigureTestServices(services =>
+        {
+            services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock));
+            services.Replace(ServiceDescriptor.Singleton<IClock>(Clock));
+        });
+    }
+
+    private static string Chromium()
+    {
+        var named = Environment.GetEnvironmentVariable("BAKEHOUSE_CHROMIUM");
+        if (!string.IsNullOrEmpty(named))
+        {
+            return named;
+        }
+
+        var path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+            .Select(p => Path.Combine(p, "chromium"))
+            .FirstOrDefault(File.Exists);
+        return path ?? throw new InvalidOperationException("No chromium on the PATH: apt-get install chromium, or name one in BAKEHOUSE_CHROMIUM.");
+    }
+}
