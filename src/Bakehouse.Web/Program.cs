@@ -1,3 +1,18 @@
-var builder = WebApplication.CreateBuilder(args);
+using Bakehouse.Web.Access;
+using Bakehouse.Web.Shell;
+
+var builder = WebApplication.CreateBuilder(OpenDoor.WithoutFlags(args));
+builder.ListenOnThisMachineOnly();
+builder.LogQuietly();
+builder.UseAssetsAlways();
+builder.Services.AddTime();
+builder.OpenBook();
+builder.Services.AddPages();
+
 var app = builder.Build();
-app.Run();
+app.UseGuards();
+app.MapStaticAssets();
+app.MapHealth();
+app.MapWho();
+app.MapPages();
+return await app.OpenTheDoor(args);

@@ -1,0 +1,62 @@
+namespace Bakehouse.Web.Shell;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Reading;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+
+/// <summary>Where Bakehouse listens, and the one line that says so.</summary>
+internal static class OpenDoor
+{
+    /// <summary>Opens the sample bakery without a question; a used book is refused.</summary>
+    public const string SampleFlag = "--sample";
+
+    private const string Default = "http://127.0.0.1:5080";
+
+    /// <summary>The host's own reader of arguments wants a value after each flag: ours has none.</summary>
+    public static string[] WithoutFlags(string[] args) => [.. args.Where(a => a != SampleFlag)];
+
+    /// <summary>This machine only, unless <c>--urls</c> or ASPNETCORE_URLS says otherwise.</summary>
+    public static void ListenOnThisMachineOnly(this WebApplicationBuilder builder)
+    {
+        if (string.IsNullOrEmpty(builder.Configuration["urls"]))
+        {
+            builder.WebHost.UseUrls(Default);
+        }
+    }
+
+    /// <summary>Warnings and worse; the door's own line is printed by itself.</summary>
+    public static void LogQuietly(this WebApplicationBuilder builder)
+    {
+        if (builder.Configuration["Logging:LogLevel:Default"] is null)
+        {
+            builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        }
+    }
+
+    /// <summary>Without this, a run from source outside Development serves every style sheet empty.</summary>
+    public static void UseAssetsAlways(this WebApplicationBuilder builder) => builder.WebHost.UseStaticWebAssets();
+
+    /// <summary>Answers "ok" as long as the process lives.</summary>
+    public static void MapHealth(this WebApplication app) => app.MapGet("/healthz", () => "ok");
+
+    /// <summary>Starts, fills the sample if asked, prints the address, waits. 0 when closed in order, 2 when the book is used.</summary>
+    public static async Task<int> OpenTheDoor(this WebApplication app, string[] args)
+    {
+        if (args.Contains(SampleFlag))
+        {
+            var answer = await app.Services.GetRequiredService<IBook>().Enter(new OpenSample(Guid.NewGuid(), "", "start"));
+            if (answer.Kind != AnswerKind.Accepted)
+            {
+                await Console.Error.WriteLineAsync(answer.Message.Length > 0 ? answer.Message : string.Join(' ', answer.Problems));
+                return 2;
+            }
+        }
+
+        await app.StartAsync();
+        var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
+        Console.WriteLine($"Bakehouse is open at {address ?? Default}");
+        await app.WaitForShutdownAsync();
+        return 0;
+    }
+}

@@ -1,0 +1,132 @@
+namespace Bakehouse.Web.Shell;
+
+using System.Globalization;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+using NodaTime.Text;
+
+/// <summary>How this shop writes dates, times, lengths and masses. The culture is the shop's, never the machine's.</summary>
+public sealed class Words
+{
+    /// <summary>Stands on every order, cake and kitchen page until allergens are computed.</summary>
+    public const string Practice = "Allergens are not worked out yet: check the recipe yourself.";
+
+    private const char Thin = '\u2009';
+    private readonly CultureInfo culture;
+    private readonly Shop? shop;
+
+    private Words(Shop? shop)
+    {
+        this.shop = shop;
+        culture = CultureOf(shop?.Settings.Country ?? "GB");
+    }
+
+    /// <summary>The words of that shop, or of a shop with every default.</summary>
+    public static Words Of(Shop? shop) => new(shop);
+
+    /// <summary>The shop's zone.</summary>
+    public DateTimeZone Zone => DateTimeZoneProviders.Tzdb.GetZoneOrNull(shop?.Zone ?? "Europe/London") ?? DateTimeZone.Utc;
+
+    /// <summary>Wall time in the shop.</summary>
+    public LocalDateTime Now(IClock clock) => Local(clock.GetCurrentInstant());
+
+    /// <summary>That instant on the shop's wall.</summary>
+    public LocalDateTime Local(Instant instant) => instant.InZone(Zone).LocalDateTime;
+
+    /// <summary>"Sat 24 Oct".</summary>
+    public string Day(LocalDate day) => LocalDatePattern.Create("ddd d MMM", culture).Format(day);
+
+    /// <summary>"Sat 24 Oct 2027" when the year is not this one.</summary>
+    public string Day(LocalDate day, LocalDate today) => day.Year == today.Year ? Day(day) : LocalDatePattern.Create("ddd d MMM uuuu", culture).Format(day);
+
+    /// <summary>"Saturday 24 October".</summary>
+    public string LongDay(LocalDate day) => LocalDatePattern.Create("dddd d MMMM", culture).Format(day);
+
+    /// <summary>"14:00", or "2:00 pm" in a shop with a 12 hour clock.</summary>
+    public string Time(LocalTime time)
+    {
+        if (shop?.Settings.Clock24 ?? true)
+        {
+            return LocalTimePattern.CreateWithInvariantCulture("HH:mm").Format(time);
+        }
+
+        return LocalTimePattern.CreateWithInvariantCulture("h:mm").Format(time) + (time.Hour < 12 ? " am" : " pm");
+    }
+
+    /// <summary>"Sat 24 Oct, 14:00".</summary>
+    public string DayAndTime(LocalDateTime at) => $"{Day(at.Date)}, {Time(at.TimeOfDay)}";
+
+    /// <summary>"Saturday 24 October, two in the afternoon", with minutes spoken as figures.</summary>
+    public string Spoken(LocalDateTime at) => $"{LongDay(at.Date)}, {SpokenTime(at.TimeOfDay)}";
+
+    /// <summary>"In 11 days.", "Today.", "Tomorrow.", "3 days ago.".</summary>
+    public static string InDays(LocalDate today, LocalDate day) => Period.DaysBetween(today, day) switch
+    {
+        0 => "Today",
+        1 => "Tomorrow",
+        -1 => "Yesterday",
+        > 1 and var n => $"In {n} days",
+        var n => $"{-n} days ago",
+    };
+
+    /// <summary>"20 min", "1 h 10", "2 days" from two whole days on.</summary>
+    public static string Minutes(long minutes)
+    {
+        if (minutes < 60)
+        {
+            return $"{minutes} min";
+        }
+
+        if (minutes >= 2 * 24 * 60)
+        {
+            return $"{minutes / (24 * 60)} days";
+        }
+
+        return minutes % 60 == 0 ? $"{minutes / 60} h" : $"{minutes / 60} h {minutes % 60:00}";
+    }
+
+    /// <summary>"10 in" or "25.4 cm", by the shop's habit.</summary>
+    public string Size(Length length) => shop?.Settings.Inches ?? true ? $"{Number(length.Inches)} in" : $"{Number(length.Centimetres)} cm";
+
+    /// <summary>"10 cm".</summary>
+    public string Centimetres(Length length) => $"{Number(length.Centimetres)} cm";
+
+    /// <summary>"5 880 g" up to 10 kg, then "10.6 kg".</summary>
+    public string MassOf(Mass mass)
+    {
+        if (mass.Grams > 10_000)
+        {
+            return $"{mass.Kilograms.ToString("0.0", culture)} kg";
+        }
+
+        var grams = Math.Round(mass.Grams).ToString("#,0", CultureInfo.InvariantCulture).Replace(',', Thin);
+        return $"{grams} g";
+    }
+
+    /// <summary>At most two decimals, in the shop's culture.</summary>
+    public string Number(decimal number) => number.ToString("0.##", culture);
+
+    private static string SpokenTime(LocalTime time)
+    {
+        string[] hours = ["twelve", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven"];
+        var part = time.Hour switch { < 12 => "in the morning", < 18 => "in the afternoon", _ => "in the evening" };
+        var word = hours[time.Hour % 12];
+        return time switch
+        {
+            { Hour: 12, Minute: 0 } => "noon",
+            { Hour: 0, Minute: 0 } => "midnight",
+            { Minute: 0 } => $"{word} {part}",
+            { Minute: 30 } => $"half past {word} {part}",
+            { Minute: 15 } => $"a quarter past {word} {part}",
+            { Minute: 45 } => $"a quarter to {hours[(time.Hour + 1) % 12]} {part}",
+            _ => $"{word} {time.Minute:00} {part}",
+        };
+    }
+
+    private static CultureInfo CultureOf(string country) => country switch
+    {
+        "GB" or "US" or "IE" or "AU" or "NZ" or "CA" or "ZA" => CultureInfo.GetCultureInfo("en-" + country),
+        _ => CultureInfo.GetCultureInfo("en-GB"),
+    };
+}
