@@ -1,0 +1,68 @@
+using Bakehouse.Domain.Planning;
+
+namespace Bakehouse.Planner.Quick;
+
+/// <summary>One call of the planner from an empty board to an outcome.</summary>
+internal sealed class Session
+{
+    private const int Tries = 4000;
+
+    private readonly Shop shop;
+    private readonly CancellationToken cancel;
+    private readonly Board board;
+    private readonly Build?[] builds;
+    private readonly Standing standing;
+
+    public Session(Shop shop, CancellationToken cancel)
+    {
+        (this.shop, this.cancel) = (shop, cancel);
+        board = new Board(shop);
+        builds = new Build?[shop.Jobs.Length];
+        standing = new Standing(shop, board);
+    }
+
+    public PlanOutcome Run(long rounds, bool push)
+    {
+        standing.PutFixed();
+        var free = push ? new Pushing(shop, board, standing).Push(builds) : KeepWall();
+        var insertion = new Insertion(shop, board);
+        foreach (var job in free.OrderBy(j => j.Due).ThenBy(j => j.Index))
+        {
+            builds[job.Index] = insertion.Insert(job, Tries, 0) ?? insertion.Insert(job, Tries, 1);
+        }
+
+        new Rounds(shop, free, cancel).Run(board, builds, standing.Cleans, rounds);
+        return Outcome();
+    }
+
+    private Job[] KeepWall()
+    {
+        var keeping = new Keeping(shop, board, standing);
+        foreach (var job in shop.Jobs)
+        {
+            builds[job.Index] = standing.OnWall(job) is { } build && keeping.Keep(job, build) ? build : null;
+        }
+
+        return [.. shop.Jobs.Where(j => builds[j.Index] is null)];
+    }
+
+    private PlanOutcome Outcome()
+    {
+        Reason[] reasons = [.. shop.Jobs.Where(j => builds[j.Index] is null).Select(j => Impossible.NoRoom(shop, j))];
+        var late = new Dictionary<string, int>(StringComparer.Ordinal);
+        if (reasons.Length > 0)
+        {
+            return new PlanOutcome(null, late, reasons);
+        }
+
+        foreach (var (job, order) in shop.Jobs.SelectMany(j => j.Orders.Select(o => (j, o))))
+        {
+            if (Score.MinutesLate(shop, board, builds[job.Index]!, order) is > 0 and var minutes)
+            {
+                late[order.Id] = minutes;
+            }
+        }
+
+        return new PlanOutcome(Writing.ToPlan(shop, board, builds), late, []);
+    }
+}
