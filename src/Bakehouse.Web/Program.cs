@@ -1,5 +1,11 @@
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Shell;
+using Bakehouse.Web.Verbs;
+
+if (Commands.Named(args))
+{
+    return Commands.Run(args);
+}
 
 var builder = WebApplication.CreateBuilder(OpenDoor.WithoutFlags(args));
 builder.ListenOnThisMachineOnly();

@@ -11,7 +11,7 @@ namespace Bakehouse.Planner.Quick;
 public sealed class QuickPlanner(long budget = QuickPlanner.UsualBudget) : IPlanner
 {
     /// <summary>Places tried in the rounds of a whole plan.</summary>
-    public const long UsualBudget = 600_000;
+    public const long UsualBudget = 1_000_000;
 
     /// <inheritdoc/>
     public PlanOutcome Plan(Week week, CancellationToken cancel = default) => Make(week, budget, false, cancel);

@@ -63,6 +63,22 @@ internal sealed class Session
             }
         }
 
-        return new PlanOutcome(Writing.ToPlan(shop, board, builds), late, []);
+        var plan = Writing.ToPlan(shop, board, builds);
+        Examine(plan);
+        return new PlanOutcome(plan, late, []);
+    }
+
+    /// <summary>
+    /// The Judge looks before anybody else does. What people already did may itself break a rule (a step ticked after
+    /// the shift): that is a fact, not a fault of the plan.
+    /// </summary>
+    private void Examine(Plan plan)
+    {
+        var facts = shop.Acts.Where(a => a.Standing).Select(a => a.Step.Id).ToHashSet(StringComparer.Ordinal);
+        var broken = Judge.Examine(shop.Week, plan).Breaches.FirstOrDefault(b => b.Step is null || !facts.Contains(b.Step));
+        if (broken is not null)
+        {
+            throw new InvalidOperationException($"The plan for {shop.Week.Name} breaks {broken.Rule} at {broken.Step}, minute {broken.Minute}: {broken.Sentence}");
+        }
     }
 }

@@ -1,0 +1,55 @@
+using System.CommandLine;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Planner.Quick;
+
+namespace Bakehouse.Web.Verbs;
+
+/// <summary><c>plan week.json [--out plan.json]</c>: exit 0 with a plan, 1 if no plan can do it, 2 if the file can't be read.</summary>
+internal static class PlanVerb
+{
+    public static Command Build()
+    {
+        var week = new Argument<string>("week") { Description = "The week's file (bakery-week/1)." };
+        var outTo = new Option<string?>("--out") { Description = "Where to write the plan; without it, the plan is printed." };
+        var verb = new Command("plan", "Plan a week.") { week, outTo };
+        verb.SetAction(parsed => Run(parsed.GetRequiredValue(week), parsed.GetValue(outTo)));
+        return verb;
+    }
+
+    private static int Run(string path, string? outTo)
+    {
+        if (Files.Week(path) is not { } week)
+        {
+            return Files.Unreadable;
+        }
+
+        var outcome = new QuickPlanner().Plan(week);
+        foreach (var reason in outcome.Reasons)
+        {
+            Console.Error.WriteLine($"{reason.Order}: {reason.Sentence} {reason.Try}");
+        }
+
+        if (outcome.Plan is not { } plan)
+        {
+            return 1;
+        }
+
+        foreach (var (order, minutes) in outcome.Late.OrderBy(l => l.Key, StringComparer.Ordinal))
+        {
+            Console.Error.WriteLine($"{order} is {minutes} minutes late.");
+        }
+
+        return Deliver(PlanFile.Write(plan), outTo);
+    }
+
+    private static int Deliver(string text, string? outTo)
+    {
+        if (outTo is null)
+        {
+            Console.Out.WriteLine(text);
+            return 0;
+        }
+
+        return Files.Write(outTo, text) ? 0 : Files.Unreadable;
+    }
+}
