@@ -1,0 +1,119 @@
+namespace Bakehouse.Domain.Methods;
+
+using Bakehouse.Domain.Shops;
+
+/// <summary>How the hands-on minutes of an operation grow with the cake.</summary>
+public enum Growth
+{
+    /// <summary>Always the same.</summary>
+    Fixed,
+
+    /// <summary>With the outside of the tier to the power 0.8 (coats, decor).</summary>
+    Outside,
+
+    /// <summary>Splitting with the root of the outside, filling with its power 0.7 and the number of fillings.</summary>
+    Filling,
+
+    /// <summary>A base and so much more for each tier.</summary>
+    Tiers,
+
+    /// <summary>A base and so much more for each colour.</summary>
+    Colours,
+}
+
+/// <summary>One kind of work: its word in a step's key, who does it, on what, how long for the reference tier.</summary>
+/// <param name="Id">Lower-case word in the step's key.</param>
+/// <param name="Verb">What the kitchen reads: at most 12 characters.</param>
+/// <param name="Skill">Null if it needs no hands.</param>
+/// <param name="Minutes">Typical minutes for a round tier of 8 in, 10 cm high; the base where the growth is by number.</param>
+/// <param name="Each">Minutes for each tier or colour beyond the base.</param>
+/// <param name="Tools">One piece of each while it lasts.</param>
+public sealed record Operation(string Id, string Verb, string? Skill, double Minutes, Growth Growth, double Each = 0, params IReadOnlyList<string> Tools);
+
+/// <summary>A wait from one operation to a later one of the same tier or cake, and where the thing stands meanwhile.</summary>
+/// <param name="In">By kind of place (fridge, freezer, cool, rack, bench, tubs, none): least and most minutes there.</param>
+/// <param name="Why">For the step card: why it waits.</param>
+public sealed record Wait(string From, string To, string Why, params IReadOnlyList<WaitIn> In);
+
+/// <summary>A kind of place with the least and most minutes there.</summary>
+public sealed record WaitIn(string Kind, int Least, int Most);
+
+/// <summary>
+/// How a sponge or butter cake of n round tiers in buttercream is made: operations and waits as data. Minutes are typical for a
+/// practised hand, the exponents are common practice; a shop's own learned minutes replace both later. Source of every
+/// figure without another: common practice, no source.
+/// </summary>
+public static class Method
+{
+    private const int Day = 1440;
+
+    /// <summary>The operations in the order in which a cake meets them.</summary>
+    public static IReadOnlyList<Operation> Operations { get; } =
+    [
+        new("mix", "Mix", Skills.Bake, 18, Growth.Fixed),
+        new("bake", "Bake", null, 0, Growth.Fixed),
+        new("turnout", "Turn out", Skills.Bake, 5, Growth.Fixed, Tools: ["bench"]),
+        new("wrap", "Wrap", Skills.Box, 5, Growth.Fixed),
+        new("filling", "Cook filling", Skills.Bake, 20, Growth.Fixed),
+        new("buttercream", "Whip cream", Skills.Coat, 20, Growth.Fixed),
+        new("colour", "Colour cream", Skills.Coat, 5, Growth.Colours, 5),
+        new("fill", "Fill", Skills.Coat, 14, Growth.Filling, Tools: ["turntable"]),
+        new("crumb", "Crumb coat", Skills.Coat, 7, Growth.Outside, Tools: ["turntable"]),
+        new("coat", "Final coat", Skills.Coat, 20, Growth.Outside, Tools: ["turntable"]),
+        new("stack", "Stack", Skills.Coat, 0, Growth.Tiers, 20, Tools: ["bench"]),
+        new("decorate", "Décor", Skills.Decorate, 15, Growth.Outside, Tools: ["turntable"]),
+        new("box", "Box", Skills.Box, 18, Growth.Fixed, Tools: ["bench"]),
+        new("leavefridge", "Take out", Skills.Box, 5, Growth.Fixed),
+        new("handover", "Hand over", Skills.Counter, 8, Growth.Fixed),
+        new("deliver", "Deliver", Skills.Drive, 30, Growth.Fixed, Tools: ["van"]),
+        new("return", "Drive back", Skills.Drive, 0, Growth.Fixed, Tools: ["van"]),
+    ];
+
+    /// <summary>Minutes of decor on the reference tier by how much there is: 15, 45, 150.</summary>
+    public static double DecorMinutes(Orders.Decoration decoration) => decoration switch
+    {
+        Orders.Decoration.Simple => 15,
+        Orders.Decoration.Medium => 45,
+        Orders.Decoration.Rich => 150,
+        _ => throw new ArgumentOutOfRangeException(nameof(decoration), decoration, "Unknown decoration."),
+    };
+
+    /// <summary>The waits. Those that depend on sponge, filling or layer are adjusted where the steps are made.</summary>
+    public static IReadOnlyList<Wait> Waits { get; } =
+    [
+        new("mix", "bake", "Batter waits badly: raising begins in the bowl.", new WaitIn("none", 0, 30)),
+        new("bake", "turnout", "Ten minutes in the pan, then it lets go; after twenty it sticks.", new WaitIn("rack", 10, 20)),
+        new("turnout", "wrap", "On the rack until the base is no longer warm.", new WaitIn("rack", 150, 300)),
+        new("wrap", "fill", "Cold layers cut clean and do not slide.", new WaitIn("fridge", 60, 3 * Day), new WaitIn("freezer", 30, 60)),
+        new("filling", "fill", "It must be cold before it goes between layers.", new WaitIn("tubs", 120, 3 * Day)),
+        new("buttercream", "colour", "Buttercream is coloured while it is soft.", new WaitIn("none", 0, 60), new WaitIn("tubs", 0, 2 * Day)),
+        new("colour", "fill", "Cream stands covered until it is used.", new WaitIn("none", 0, 120), new WaitIn("tubs", 0, 3 * Day)),
+        new("fill", "crumb", "It settles, so that no air pushes the coat off later.", new WaitIn("fridge", 30, Day)),
+        new("crumb", "coat", "The crumb coat must be set, or crumbs come through.", new WaitIn("fridge", 30, Day), new WaitIn("freezer", 15, 60)),
+        new("coat", "stack", "At least two hours cold before it carries anything.", new WaitIn("fridge", 120, 2 * Day)),
+        new("coat", "decorate", "At least two hours cold before hands touch it.", new WaitIn("fridge", 120, 2 * Day)),
+        new("stack", "decorate", "Decor comes after stacking: nothing is spoilt by it.", new WaitIn("fridge", 0, Day), new WaitIn("bench", 0, 30)),
+        new("decorate", "decorate", "The next sitting.", new WaitIn("fridge", 0, Day), new WaitIn("bench", 0, 30)),
+        new("decorate", "box", "Decor sets before it is boxed.", new WaitIn("fridge", 15, 2 * Day), new WaitIn("bench", 15, 60)),
+        new("box", "leavefridge", "Boxed and cold until it goes.", new WaitIn("fridge", 0, 2 * Day)),
+        new("leavefridge", "handover", "Handed over cold; the customer is told when to take it out.", new WaitIn("bench", 0, 15)),
+        new("leavefridge", "deliver", "Loaded cold.", new WaitIn("bench", 0, 15)),
+        new("deliver", "return", "The van comes back.", new WaitIn("none", 0, 0)),
+    ];
+
+    /// <summary>The operation of that word. Throws for a word that is none.</summary>
+    public static Operation OperationOf(string id) =>
+        Operations.FirstOrDefault(o => o.Id == id) ?? throw new ArgumentOutOfRangeException(nameof(id), id, "No such operation.");
+
+    /// <summary>Rounds a sitting up to whole 5 minutes; a sitting is rounded once, never each small step in it.</summary>
+    public static int Sitting(double minutes) => (int)Math.Ceiling(minutes / 5 - 1e-9) * 5;
+
+    /// <summary>
+    /// Outside of a round tier against the reference (962 cm2, 8 in by 10 cm): 6 in 0.69, 9 in 1.17, 10 in 1.36, 12 in 1.75.
+    /// </summary>
+    public static double Outside(Orders.CakeTier tier)
+    {
+        var (r, h) = ((double)tier.Diameter.Centimetres / 2, (double)tier.Height.Centimetres);
+        return ((Math.PI * r * r) + (2 * Math.PI * r * h)) / 962;
+    }
+}

@@ -1,0 +1,57 @@
+namespace Bakehouse.Domain.Methods;
+
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+
+/// <summary>The places of a shop as stores of a week: each shelf is a store of its own; racks, benches and tubs are one each.</summary>
+public static class Places
+{
+    /// <summary>A wait that needs no place.</summary>
+    public const string None = "none";
+
+    /// <summary>Longer than any week.</summary>
+    public const int Endless = 60 * 1440;
+
+    /// <summary>Tubs of cream and filling that a small shop keeps cold; a setting later (common practice, no source).</summary>
+    private const int TubPlaces = 24;
+
+    /// <summary>All stores of the shop.</summary>
+    public static IReadOnlyList<Store> Of(Shop shop) =>
+    [
+        .. shop.Shelves.Select(s => new Store(s.Id, Kind(s), s.Kind != ShelfKind.CoolRoom, (int)s.Clear.Centimetres, ShelfRoom.Places(s), [])),
+        new Store("rack", "rack", false, 60, shop.RackPlaces, []),
+        new Store("bench", "bench", false, 120, shop.BenchPlaces * ShelfRoom.BenchPlaces, []),
+        new Store("tubs", "tubs", true, 30, TubPlaces, []),
+        new Store(None, None, false, 999, 9999, []),
+    ];
+
+    /// <summary>The shelves of that kind that take the footprint and height, and bench where the wait allows it.</summary>
+    public static IEnumerable<Standing> OnShelves(Shop shop, WaitIn wait, Length footprint, int height, int? least)
+    {
+        if (wait.Kind is "bench" or None)
+        {
+            return [new Standing(wait.Kind, wait.Least, wait.Most)];
+        }
+
+        return shop.Shelves
+            .Where(s => Kind(s) == wait.Kind && ShelfRoom.Holds(s, footprint, height))
+            .Select(s => new Standing(s.Id, Least(wait, least), wait.Most));
+    }
+
+    /// <summary>Every shelf of that kind, whether it takes the thing or not.</summary>
+    public static IEnumerable<Standing> AnyShelf(Shop shop, WaitIn wait, int? least) =>
+        shop.Shelves.Where(s => Kind(s) == wait.Kind).OrderByDescending(s => s.Clear)
+            .Select(s => new Standing(s.Id, Least(wait, least), wait.Most));
+
+    // A wait that the filling or the layer lengthens, is lengthened on the fridge's figure; the freezer keeps its own.
+    private static int Least(WaitIn wait, int? least) => wait.Kind == "freezer" ? wait.Least : least ?? wait.Least;
+
+    private static string Kind(Shelf shelf) => shelf.Kind switch
+    {
+        ShelfKind.Fridge => "fridge",
+        ShelfKind.Freezer => "freezer",
+        ShelfKind.CoolRoom => "cool",
+        _ => throw new ArgumentOutOfRangeException(nameof(shelf), shelf.Kind, "Unknown kind of shelf."),
+    };
+}

@@ -1,0 +1,75 @@
+namespace Bakehouse.Domain.Planning;
+
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+
+/// <content>The seam between the book and the planner.</content>
+public sealed partial record Week
+{
+    /// <summary>
+    /// The planning problem of the planned orders: their steps by the method, the shop's people and places, what is done and
+    /// what is running. Pure. Minute 0 is local midnight of the Monday before the week of <paramref name="now"/>.
+    /// </summary>
+    /// <param name="orders">Newest versions; those that are not planned are left out.</param>
+    /// <param name="done">Ticks that stand.</param>
+    /// <param name="wall">The plan on the wall, or null.</param>
+    public static Week From(IReadOnlyList<Order> orders, Shop shop, IReadOnlyList<Tick> done, Wall? wall, Instant now)
+    {
+        var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
+        var time = WeekTime.Of(zone, now, shop.Settings.PlanDays);
+        var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).OrderBy(o => o.Handover.At).ThenBy(o => o.Id).ToList();
+        var cakes = planned.Select(o => (Order: o, Cake: CakeSteps.Of(o, shop))).ToList();
+        var week = Empty(shop, time) with
+        {
+            Steps = [.. cakes.SelectMany(c => c.Cake.Steps)],
+            Holds = [.. cakes.SelectMany(c => c.Cake.Holds)],
+            Clocks = [.. cakes.SelectMany(c => c.Cake.Clocks)],
+            Ages = [.. cakes.SelectMany(c => c.Cake.Ages)],
+            Orders = [.. cakes.Select(c => OrderOf(c.Order, c.Cake, shop, time))],
+        };
+        return WeekFacts.Apply(week, done, wall?.From(time.Epoch), time);
+    }
+
+    private static Week Empty(Shop shop, WeekTime time) => new(
+        $"{shop.Name} from {time.Monday:yyyy-MM-dd}",
+        time.Epoch,
+        shop.Zone,
+        WeekTime.Grain,
+        time.Horizon,
+        time.Now,
+        WeekTime.Up(time.Now),
+        [.. shop.People.Select(p => new WeekPerson(p.Id, p.Name, p.Skills, time.Spans(p.Shifts, shop), time.Spans(p.Overtime, shop), p.Role != Role.Owner))],
+        [new Tool("turntable", shop.Turntables, []), new Tool("bench", shop.BenchPlaces, []), new Tool("van", 1, [])],
+        MachinesOf(shop),
+        FamiliesOf(shop),
+        [new Air("wheat", 480)],
+        Places.Of(shop),
+        [], [], [], [], [], [], []);
+
+    // 5 min to wash a bowl between like mixes, 10 between unlike; a wet clean-down is 30 min; an oven recovers in 5 or 15
+    // (common practice, no source). Flour dust settles in the rest of the day: 8 h stands for "first run of the day".
+    private static List<Machine> MachinesOf(Shop shop) =>
+    [
+        .. shop.Bowls.Select(b => new Machine(b.Id, MachineKind.Bowl, 5, 10, [], new CleanDown(30, Skills.Clean), 0, new Dictionary<int, int>())),
+        .. shop.Ovens.Select(o => new Machine(o.Id, MachineKind.Oven, 5, 15, [], null, o.Kind == OvenKind.Static ? 1 : o.Decks,
+            Enumerable.Range(3, 16).ToDictionary(d => d, d => DeckFit.Pans(o, d)))),
+        new Machine("stove", MachineKind.Bowl, 0, 5, [], null, 0, new Dictionary<int, int>()),
+    ];
+
+    private static List<Family> FamiliesOf(Shop shop) =>
+    [
+        .. Sponge.All.Select(s => new Family(s.Id, shop.Bowls.ToDictionary(b => b.Id, b => (int)b.Batter.Grams))),
+        new Family("buttercream", shop.Bowls.ToDictionary(b => b.Id, b => b.CreamMillilitres)),
+        .. Filling.All.Where(f => f.Cooked).Select(f => new Family(f.Id, new Dictionary<string, int> { ["stove"] = 3000 })),
+    ];
+
+    private static WeekOrder OrderOf(Order order, CakeSteps cake, Shop shop, WeekTime time)
+    {
+        // The promise is a moment; a quarter of an hour after it nobody calls the cake late.
+        var at = WeekTime.Up(time.Minute(order.Handover.At));
+        return new WeekOrder(order.Id.ToString("N"), $"{order.Number} {order.Customer.Name}", cake.Ready, cake.Out,
+            order.Handover.Way == Way.Deliver, order.Handover.Way == Way.Deliver ? at - 30 : at, order.Handover.Way == Way.Deliver ? at : at + 15, 1,
+            WeekTime.Up(shop.Settings.BufferMinutes), cake.Fresh);
+    }
+}
