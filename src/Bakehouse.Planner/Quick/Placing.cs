@@ -6,6 +6,8 @@ namespace Bakehouse.Planner.Quick;
 /// </summary>
 internal sealed partial class Placing
 {
+    private const int LooksPerTry = 6;
+
     private readonly Shop shop;
     private readonly Board board;
     private readonly Windows windows;
@@ -17,6 +19,7 @@ internal sealed partial class Placing
     private Terms terms;
     private ulong[][] duty = null!;
     private int tries;
+    private int looks;
     private UInt128 blame;
 
     public Placing(Shop shop, Board board)
@@ -51,8 +54,9 @@ internal sealed partial class Placing
         }
 
         done.Clear();
+        looks = with.Tries * LooksPerTry;
         var placed = Step(0);
-        Work += with.Tries - Math.Max(tries, 0);
+        Work += with.Tries - Math.Max(tries, 0) + (((with.Tries * LooksPerTry) - Math.Max(looks, 0)) / LooksPerTry);
         return placed;
     }
 

@@ -71,7 +71,7 @@ internal sealed partial class Placing
         while (true)
         {
             var at = Allowed(seat, seat.At);
-            if (at < 0)
+            if (at < 0 || OutOfLooks())
             {
                 return false;
             }
@@ -100,6 +100,13 @@ internal sealed partial class Placing
                 return true;
             }
         }
+    }
+
+    private bool OutOfLooks()
+    {
+        looks--;
+        tries = looks < 0 ? -1 : tries;
+        return looks < 0;
     }
 
     private int ToolFree(Act act, int at)

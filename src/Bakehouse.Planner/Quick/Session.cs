@@ -6,6 +6,7 @@ namespace Bakehouse.Planner.Quick;
 internal sealed class Session
 {
     private const int Tries = 4000;
+    private const uint MostTwists = 12;
 
     private readonly Shop shop;
     private readonly CancellationToken cancel;
@@ -28,11 +29,25 @@ internal sealed class Session
         var insertion = new Insertion(shop, board);
         foreach (var job in free.OrderBy(j => j.Due).ThenBy(j => j.Index))
         {
-            builds[job.Index] = insertion.Insert(job, Tries, 0) ?? insertion.Insert(job, Tries, 1);
+            builds[job.Index] = Insert(insertion, job);
         }
 
         new Rounds(shop, free, cancel).Run(board, builds, standing.Cleans, rounds);
         return Outcome();
+    }
+
+    /// <summary>A job that finds no place at all is tried again with other people and stores first.</summary>
+    private static Build? Insert(Insertion insertion, Job job)
+    {
+        for (uint twist = 0; twist < MostTwists; twist++)
+        {
+            if (insertion.Insert(job, Tries, twist) is { } build)
+            {
+                return build;
+            }
+        }
+
+        return null;
     }
 
     private Job[] KeepWall()

@@ -7,6 +7,9 @@ namespace Bakehouse.Web.Verbs;
 /// <summary><c>plan week.json [--out plan.json]</c>: exit 0 with a plan, 1 if no plan can do it, 2 if the file can't be read.</summary>
 internal static class PlanVerb
 {
+    /// <summary>The usual search is shorter; the cap is for a machine that is busy with other things.</summary>
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(4);
+
     public static Command Build()
     {
         var week = new Argument<string>("week") { Description = "The week's file (bakery-week/1)." };
@@ -23,7 +26,13 @@ internal static class PlanVerb
             return Files.Unreadable;
         }
 
-        var outcome = new QuickPlanner().Plan(week);
+        using var cap = new CancellationTokenSource(Longest);
+        var outcome = new QuickPlanner().Plan(week, cap.Token);
+        if (cap.IsCancellationRequested)
+        {
+            Console.Error.WriteLine($"The search was stopped after {Longest.TotalSeconds} seconds: on a quieter machine the plan may be better.");
+        }
+
         foreach (var reason in outcome.Reasons)
         {
             Console.Error.WriteLine($"{reason.Order}: {reason.Sentence} {reason.Try}");
