@@ -1,0 +1,103 @@
+namespace Bakehouse.Web.SetUpShop;
+
+using Bakehouse.Domain.Shops;
+
+/// <summary>What is typed about the shop, as typed. Sizes in centimetres, inside.</summary>
+public sealed class ShopForm
+{
+    public string Name { get; set; } = "";
+
+    public string Zone { get; set; } = "Europe/London";
+
+    public string Hours { get; set; } = "Tue-Sat 07:00-18:00";
+
+    public string Country { get; set; } = "GB";
+
+    public bool Inches { get; set; } = true;
+
+    public bool Clock24 { get; set; } = true;
+
+    public string Racks { get; set; } = "15";
+
+    public string Benches { get; set; } = "2";
+
+    public string Turntables { get; set; } = "2";
+
+    public IList<PersonForm> People { get; set; } = [new() { Hours = "Tue-Sat 06:00-14:00", Skills = [.. Bakehouse.Domain.Shops.Skills.All] }];
+
+    public IList<OvenForm> Ovens { get; set; } = [new()];
+
+    public IList<BowlForm> Bowls { get; set; } = [new()];
+
+    public IList<ShelfForm> Shelves { get; set; } =
+    [
+        new(), new() { Level = "2" }, new() { Level = "3" }, new() { Kind = ShelfKind.Freezer, Unit = "Freezer 1", Clear = "25" },
+    ];
+}
+
+/// <summary>One person as typed.</summary>
+public sealed class PersonForm
+{
+    /// <summary>"" until it is saved for the first time.</summary>
+    public string Id { get; set; } = "";
+
+    public string Name { get; set; } = "";
+
+    public string Picture { get; set; } = "whisk";
+
+    public Role Role { get; set; } = Role.Owner;
+
+    public IList<string> Skills { get; set; } = [];
+
+    public string Hours { get; set; } = "Tue-Sat 09:00-17:00";
+
+    public string Overtime { get; set; } = "";
+}
+
+/// <summary>One oven as typed; a half-size fan oven to begin with (common practice, no source).</summary>
+public sealed class OvenForm
+{
+    public string Id { get; set; } = "";
+
+    public string Name { get; set; } = "Oven 1";
+
+    public OvenKind Kind { get; set; }
+
+    public string Decks { get; set; } = "3";
+
+    public string Width { get; set; } = "46";
+
+    public string Depth { get; set; } = "33";
+}
+
+/// <summary>One bowl as typed; a 7 litre mixer to begin with (common practice, no source).</summary>
+public sealed class BowlForm
+{
+    public string Id { get; set; } = "";
+
+    public string Name { get; set; } = "Bowl 1";
+
+    public string Litres { get; set; } = "7";
+
+    public string Batter { get; set; } = "2.2";
+
+    public string Cream { get; set; } = "3";
+}
+
+/// <summary>One shelf as typed; an upright fridge to begin with (common practice, no source).</summary>
+public sealed class ShelfForm
+{
+    public string Id { get; set; } = "";
+
+    public ShelfKind Kind { get; set; }
+
+    public string Unit { get; set; } = "Fridge 1";
+
+    public string Level { get; set; } = "1";
+
+    public string Width { get; set; } = "55";
+
+    public string Depth { get; set; } = "60";
+
+    public string Clear { get; set; } = "30";
+}

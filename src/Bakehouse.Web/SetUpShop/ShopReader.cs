@@ -1,0 +1,162 @@
+namespace Bakehouse.Web.SetUpShop;
+
+using System.Globalization;
+using Bakehouse.Domain;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+/// <summary>Makes a shop of what was typed, or names everything wrong with it, each with the id of its field.</summary>
+public sealed class ShopReader(Shop? before)
+{
+    private readonly List<Problem> problems = [];
+
+    /// <summary>The shop if nothing is wrong, and every problem.</summary>
+    public (Shop? Shop, IReadOnlyList<Problem> Problems) Read(ShopForm form)
+    {
+        problems.Clear();
+        var name = Named("name", form.Name, "The shop has no name.", "Write it as it stands over the door.");
+        if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(form.Zone.Trim()) is null)
+        {
+            Wrong("zone", form.Zone, "No zone of the IANA list has this name.", "Write one such as Europe/London.");
+        }
+
+        var hours = Rows("hours", form.Hours).Select(r => new OpeningHours(r.Day, r.From, r.To)).ToList();
+        if (form.People.Count == 0)
+        {
+            Wrong("people", "", "Nobody works here.", "Add one person.");
+        }
+
+        var people = form.People.Select(ReadPerson).ToList();
+        if (people.Count > 0 && people.All(p => p.Role != Role.Owner))
+        {
+            Wrong("people", "", "Nobody is the owner, so nobody could change the shop again.", "Make one person the owner.");
+        }
+
+        var ovens = form.Ovens.Select(ReadOven).ToList();
+        var bowls = form.Bowls.Select(ReadBowl).ToList();
+        var shelves = form.Shelves.Select(ReadShelf).ToList();
+        var racks = Whole("racks", form.Racks, 0, 500);
+        var benches = Whole("benches", form.Benches, 1, 100);
+        var turntables = Whole("turntables", form.Turntables, 1, 100);
+        if (problems.Count > 0)
+        {
+            return (null, [.. problems]);
+        }
+
+        var settings = (before?.Settings ?? new ShopSettings()) with { Inches = form.Inches, Clock24 = form.Clock24, Country = form.Country };
+        return (new Shop(
+            before?.Version ?? 0, name, form.Zone.Trim(), hours, before?.Closed ?? [], people, ovens, bowls, shelves,
+            racks, benches, turntables, settings, before?.IsSample ?? false), []);
+    }
+
+    /// <summary>The form filled with a shop.</summary>
+    public static ShopForm Form(Shop shop) => new()
+    {
+        Name = shop.Name,
+        Zone = shop.Zone,
+        Hours = WeeklyHours.Write(shop.Hours.Select(h => new Shift(h.Day, h.From, h.To))),
+        Country = shop.Settings.Country,
+        Inches = shop.Settings.Inches,
+        Clock24 = shop.Settings.Clock24,
+        Racks = Say(shop.RackPlaces),
+        Benches = Say(shop.BenchPlaces),
+        Turntables = Say(shop.Turntables),
+        People = [.. shop.People.Select(p => new PersonForm { Id = p.Id, Name = p.Name, Picture = p.Picture, Role = p.Role, Skills = [.. p.Skills], Hours = WeeklyHours.Write(p.Shifts), Overtime = WeeklyHours.Write(p.Overtime) })],
+        Ovens = [.. shop.Ovens.Select(o => new OvenForm { Id = o.Id, Name = o.Name, Kind = o.Kind, Decks = Say(o.Decks), Width = Say(o.Width.Centimetres), Depth = Say(o.Depth.Centimetres) })],
+        Bowls = [.. shop.Bowls.Select(b => new BowlForm { Id = b.Id, Name = b.Name, Litres = Say(b.Litres), Batter = Say(b.Batter.Kilograms), Cream = Say(b.CreamMillilitres / 1000m) })],
+        Shelves = [.. shop.Shelves.Select(s => new ShelfForm { Id = s.Id, Kind = s.Kind, Unit = s.Unit, Level = Say(s.Level), Width = Say(s.Width.Centimetres), Depth = Say(s.Depth.Centimetres), Clear = Say(s.Clear.Centimetres) })],
+    };
+
+    private Person ReadPerson(PersonForm p, int at)
+    {
+        var field = $"person-{at + 1}";
+        var name = Named(field, p.Name, "This person has no name.", "Write it, or take the line out.");
+        if (p.Skills.Count == 0)
+        {
+            Wrong(field, p.Name, "This person can do nothing yet.", "Tap what they can do.");
+        }
+
+        return new Person(
+            p.Id.Length > 0 ? p.Id : IdOf(name, at), name, p.Picture, p.Role, [.. Skills.All.Where(p.Skills.Contains)],
+            [.. Rows(field, p.Hours)], [.. Rows(field, p.Overtime)]);
+    }
+
+    private Oven ReadOven(OvenForm o, int at)
+    {
+        var field = $"oven-{at + 1}";
+        return new Oven(
+            Kept(o.Id, "oven", at), Named(field, o.Name, "This oven has no name.", "Write one."), o.Kind, Whole(field, o.Decks, 1, 20),
+            Size(field, o.Width, 20, 200), Size(field, o.Depth, 20, 200));
+    }
+
+    private Bowl ReadBowl(BowlForm b, int at)
+    {
+        var field = $"bowl-{at + 1}";
+        return new Bowl(
+            Kept(b.Id, "bowl", at), Named(field, b.Name, "This bowl has no name.", "Write one."), Figure(field, b.Litres, 1, 200, "L"),
+            Mass.FromKilograms(Figure(field, b.Batter, 0.2m, 100, "kg of batter")), (int)(Figure(field, b.Cream, 0.2m, 100, "L of buttercream") * 1000));
+    }
+
+    private Shelf ReadShelf(ShelfForm s, int at)
+    {
+        var field = $"shelf-{at + 1}";
+        return new Shelf(
+            Kept(s.Id, "shelf", at), s.Kind, Named(field, s.Unit, "This shelf stands in nothing.", "Write Fridge 1 or the like."),
+            Whole(field, s.Level, 1, 50), Size(field, s.Width, 15, 400), Size(field, s.Depth, 15, 400), Size(field, s.Clear, 5, 250));
+    }
+
+    private string IdOf(string name, int at)
+    {
+        var id = string.Concat(name.ToLowerInvariant().Where(char.IsAsciiLetterOrDigit));
+        return id.Length == 0 || before?.PersonOf(id) is not null ? $"{id}{(before?.Version ?? 0) + 1}{at + 1}" : id;
+    }
+
+    private string Kept(string id, string kind, int at) => id.Length > 0 ? id : $"{kind}{(before is null ? "" : $"{before.Version + 1}")}{at + 1}";
+
+    private IReadOnlyList<Shift> Rows(string field, string text)
+    {
+        var (rows, unread) = WeeklyHours.Read(text);
+        if (unread is not null)
+        {
+            Wrong(field, unread, "These hours can't be read.", "Write Mon-Fri 06:00-14:00, Sat 07:00-13:00.");
+        }
+
+        return rows;
+    }
+
+    private string Named(string field, string text, string sentence, string remedy)
+    {
+        var name = text.Trim();
+        if (name.Length == 0)
+        {
+            Wrong(field, text, sentence, remedy);
+        }
+        else if (name.Length > 80)
+        {
+            Wrong(field, name, $"A name of {name.Length} letters doesn't fit on a ticket; 80 do.", "Shorten it.");
+        }
+
+        return name;
+    }
+
+    private Length Size(string field, string text, decimal least, decimal most) => Length.FromCentimetres(Figure(field, text, least, most, "cm"));
+
+    private decimal Figure(string field, string text, decimal least, decimal most, string unit)
+    {
+        if (decimal.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n >= least && n <= most)
+        {
+            return n;
+        }
+
+        Wrong(field, text, string.Create(CultureInfo.InvariantCulture, $"A figure from {least} to {most} {unit} is needed."), "Measure inside and write it in figures.");
+        return least;
+    }
+
+    private int Whole(string field, string text, int least, int most) => (int)Figure(field, text, least, most, "");
+
+    private static string Say(decimal n) => n.ToString("0.##", CultureInfo.InvariantCulture);
+
+    private void Wrong(string field, string value, string sentence, string remedy) =>
+        problems.Add(new Problem(field, value.Length > 80 ? value[..80] : value, sentence, remedy));
+}

@@ -1,0 +1,37 @@
+namespace Bakehouse.Web.Shell;
+
+using System.Globalization;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Web.TakeOrder;
+
+/// <summary>The differences of two versions of an order, in words.</summary>
+public static class WhatChanged
+{
+    /// <summary>What differs, with the older and the newer wording; empty if nothing does.</summary>
+    public static IReadOnlyList<(string What, string Old, string New)> Between(Order old, Order now, Words words)
+    {
+        var before = Facts(old, words);
+        return [.. Facts(now, words).Zip(before, (n, o) => (n.What, o.Says, n.Says)).Where(x => x.Item2 != x.Item3)];
+    }
+
+    private static IReadOnlyList<(string What, string Says)> Facts(Order o, Words words) =>
+    [
+        ("Stage", StageNames.Say(o.Stage)),
+        ("When", words.DayAndTime(o.Handover.At)),
+        ("How it leaves", o.Handover.Way == Way.Collect ? "collected" : $"delivered to {o.Handover.Address}, {o.Handover.RouteMinutes} min"),
+        ("Cut at", o.Cutting is { } c ? words.DayAndTime(c) : "not told"),
+        ("How many", $"{o.Portions.Count} {(o.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}"),
+        ("Tiers", string.Join("; ", o.Tiers.Reverse().Select(t => Tier(t, words)))),
+        ("Finish", o.Finish switch { Finish.SemiNaked => "semi-naked", Finish.Textured => "swirled or combed", _ => "smooth" }),
+        ("Decoration", o.Decoration.ToString().ToLowerInvariant()),
+        ("Allergies", Allergy.Say(o.Allergies)),
+        ("Name", o.Customer.Name),
+        ("Telephone", o.Customer.Phone),
+        ("On the cake", o.Inscription),
+        ("Notes", o.Notes),
+    ];
+
+    private static string Tier(CakeTier t, Words words) =>
+        $"{words.Size(t.Diameter)} × {words.Centimetres(t.Height)}, {t.Layers} layers, {Flavours.Say(t.Sponge, t.Filling)}, "
+        + string.Join(" ", t.Colours.Select(c => $"{c.Name} {(c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture)} %"));
+}

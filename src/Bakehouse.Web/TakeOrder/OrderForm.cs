@@ -1,0 +1,139 @@
+namespace Bakehouse.Web.TakeOrder;
+
+using System.Globalization;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Web.Shell;
+
+/// <summary>What is typed on the order page, as typed; kept as the draft of this screen.</summary>
+public sealed class OrderForm
+{
+    /// <summary>The order that is changed, or a fresh id for a new one.</summary>
+    public Guid Id { get; set; } = Guid.NewGuid();
+
+    /// <summary>Number of the order that is changed, else 0.</summary>
+    public int Number { get; set; }
+
+    /// <summary>The version that was read, else 0.</summary>
+    public int Version { get; set; }
+
+    /// <summary>Where the order stood when it was read.</summary>
+    public Stage Stage { get; set; } = Stage.Enquiry;
+
+    public string Day { get; set; } = "";
+
+    public string Hour { get; set; } = "";
+
+    public string CutDay { get; set; } = "";
+
+    public string CutHour { get; set; } = "";
+
+    public Way Way { get; set; }
+
+    public string Address { get; set; } = "";
+
+    public string Route { get; set; } = "";
+
+    public string Count { get; set; } = "";
+
+    public Cut Cut { get; set; }
+
+    /// <summary>Top first, as it is said and seen.</summary>
+    public IList<TierForm> Tiers { get; set; } = [];
+
+    public Finish Finish { get; set; }
+
+    public Decoration Decoration { get; set; }
+
+    public AllergyKind Allergies { get; set; }
+
+    public IList<string> Avoid { get; set; } = [];
+
+    public string AllergyWords { get; set; } = "";
+
+    public string Name { get; set; } = "";
+
+    public string Phone { get; set; } = "";
+
+    public string Inscription { get; set; } = "";
+
+    public string Notes { get; set; } = "";
+
+    public bool WiderAboveAgreed { get; set; }
+
+    /// <summary>True while nothing has been typed.</summary>
+    public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Tiers.Count == 0 && Name.Length == 0
+        && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked;
+
+    /// <summary>The form filled with an order, to change it.</summary>
+    public static OrderForm Of(Order order, Shop shop)
+    {
+        var words = Words.Of(shop);
+        return new OrderForm
+        {
+            Id = order.Id,
+            Number = order.Number,
+            Version = order.Version,
+            Stage = order.Stage,
+            Day = order.Handover.At.Date.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture),
+            Hour = words.Time(order.Handover.At.TimeOfDay),
+            CutDay = order.Cutting is { } c && c.Date != order.Handover.At.Date ? c.Date.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "",
+            CutHour = order.Cutting is { } cut ? words.Time(cut.TimeOfDay) : "",
+            Way = order.Handover.Way,
+            Address = order.Handover.Address,
+            Route = order.Handover.RouteMinutes > 0 ? order.Handover.RouteMinutes.ToString(CultureInfo.InvariantCulture) : "",
+            Count = order.Portions.Count.ToString(CultureInfo.InvariantCulture),
+            Cut = order.Portions.Cut,
+            Tiers = [.. order.Tiers.Reverse().Select(t => TierForm.Of(t, shop.Settings.Inches))],
+            Finish = order.Finish,
+            Decoration = order.Decoration,
+            Allergies = order.Allergies.Kind,
+            Avoid = [.. order.Allergies.Avoid],
+            AllergyWords = order.Allergies.Words,
+            Name = order.Customer.Name,
+            Phone = TakeOrder.Phone.Show(order.Customer.Phone, shop.Settings.Country),
+            Inscription = order.Inscription,
+            Notes = order.Notes,
+            WiderAboveAgreed = order.WiderAboveAgreed,
+        };
+    }
+}
+
+/// <summary>One tier as typed; sizes in the shop's unit, the height in centimetres.</summary>
+public sealed class TierForm
+{
+    public Guid Id { get; set; } = Guid.NewGuid();
+
+    public string Diameter { get; set; } = "";
+
+    public string Height { get; set; } = "10";
+
+    public string Layers { get; set; } = "3";
+
+    public string Sponge { get; set; } = "vanilla";
+
+    public string Filling { get; set; } = "raspberry-jam";
+
+    public IList<ColourForm> Colours { get; set; } = [new()];
+
+    internal static TierForm Of(CakeTier tier, bool inches) => new()
+    {
+        Id = tier.Id,
+        Diameter = (inches ? tier.Diameter.Inches : tier.Diameter.Centimetres).ToString("0.##", CultureInfo.InvariantCulture),
+        Height = tier.Height.Centimetres.ToString("0.##", CultureInfo.InvariantCulture),
+        Layers = tier.Layers.ToString(CultureInfo.InvariantCulture),
+        Sponge = tier.Sponge,
+        Filling = tier.Filling,
+        Colours = [.. tier.Colours.Select(c => new ColourForm { Name = c.Name, Swatch = c.Swatch, Share = (c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture) })],
+    };
+}
+
+/// <summary>One colour of a coat as typed; the share in percent.</summary>
+public sealed class ColourForm
+{
+    public string Name { get; set; } = "Ivory";
+
+    public string Swatch { get; set; } = "#F7F0E1";
+
+    public string Share { get; set; } = "100";
+}

@@ -1,0 +1,94 @@
+namespace Bakehouse.Web.Tests;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+/// <summary>A book in memory with an invented shop, for pages under test: it takes every order and knows a clash.</summary>
+public sealed class BookInHand : IBook
+{
+    private readonly List<OrderVersion> written = [];
+    private readonly Dictionary<string, string> drafts = new(StringComparer.Ordinal);
+
+    public event Action<BookState>? Changed;
+
+    /// <summary>Every command that was entered.</summary>
+    public List<Command> Heard { get; } = [];
+
+    /// <summary>The answer to the next order, or null to take it.</summary>
+    public Answer? Next { get; set; }
+
+    public BookState State { get; set; } = new(1, Sample(), [], [], null, null, []);
+
+    public static Answer Accepted(Order? order = null) => new(AnswerKind.Accepted, "", [], order, new Dictionary<string, int>());
+
+    public static Shop Sample() => new(
+        1, "Tolliver Row Cakes", "Europe/London",
+        [.. Enumerable.Range(2, 5).Select(d => new OpeningHours((IsoDayOfWeek)d, new(7, 0), new(18, 0)))],
+        [],
+        [
+            Named("ines", "Ines", "star", Role.Owner), Named("petra", "Petra", "whisk", Role.Baker), Named("dov", "Dov", "rose", Role.Decorator),
+            Named("wren", "Wren", "bell", Role.Counter), Named("sal", "Sal", "key", Role.Driver),
+        ],
+        [new Oven("o1", "Oven 1", OvenKind.Fan, 3, Length.FromCentimetres(46), Length.FromCentimetres(33))],
+        [new Bowl("b1", "Bowl 1", 10, Mass.FromKilograms(4), 5000)],
+        [new Shelf("f1", ShelfKind.Fridge, "Fridge 1", 1, Length.FromCentimetres(55), Length.FromCentimetres(60), Length.FromCentimetres(30))],
+        15, 2, 2, new ShopSettings(), IsSample: true);
+
+    public Task<Answer> Enter(Command command, CancellationToken cancel = default)
+    {
+        Heard.Add(command);
+        return Task.FromResult(command switch
+        {
+            KeepDraft d => Keep(d),
+            WriteOrder w => Next ?? Write(w.Order, w.Person),
+            MoveStage m => Write(State.Orders.Single(o => o.Id == m.Order) with { Stage = m.To }, m.Person),
+            SetUpShop s => Set(s.Shop),
+            _ => Accepted(),
+        });
+    }
+
+    public Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default) =>
+        Task.FromResult<IReadOnlyList<OrderVersion>>([.. written.Where(v => v.Order.Id == order)]);
+
+    public Task<string?> Draft(string device, CancellationToken cancel = default) => Task.FromResult(drafts.GetValueOrDefault(device));
+
+    /// <summary>Writes an order as it is.</summary>
+    public Answer Write(Order order, string person)
+    {
+        var there = State.Orders.FirstOrDefault(o => o.Id == order.Id);
+        if (there is not null && there.Version != order.Version)
+        {
+            return new Answer(AnswerKind.Clash, "", [], there, new Dictionary<string, int>());
+        }
+
+        var kept = order with { Version = order.Version + 1, Number = there?.Number ?? 401 + State.Orders.Count };
+        written.Add(new OrderVersion(kept, person, "test", Instant.FromUtc(2026, 10, 14, 8, 0)));
+        State = State with { Head = State.Head + 1, Orders = [.. State.Orders.Where(o => o.Id != order.Id).Append(kept).OrderBy(o => o.Handover.At)] };
+        Changed?.Invoke(State);
+        return Accepted(kept);
+    }
+
+    private static Person Named(string id, string name, string picture, Role role) => new(id, name, picture, role, Skills.All, [], []);
+
+    private Answer Set(Shop shop)
+    {
+        State = State with { Shop = shop with { Version = shop.Version + 1 } };
+        Changed?.Invoke(State);
+        return Accepted();
+    }
+
+    private Answer Keep(KeepDraft draft)
+    {
+        drafts.Remove(draft.Device);
+        if (draft.Text is not null)
+        {
+            drafts[draft.Device] = draft.Text;
+        }
+
+        return Accepted();
+    }
+}
