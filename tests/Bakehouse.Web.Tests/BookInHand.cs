@@ -16,7 +16,7 @@ public sealed class BookInHand : IBook
     public event Action<BookState>? Changed;
 
     /// <summary>Every command that was entered.</summary>
-    public List<Command> Heard { get; } = [];
+    public IList<Command> Heard { get; } = [];
 
     /// <summary>The answer to the next order, or null to take it.</summary>
     public Answer? Next { get; set; }
