@@ -1,0 +1,77 @@
+namespace Bakehouse.Book.Tables;
+
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Book.Entries;
+using NodaTime;
+using NodaTime.Serialization.SystemTextJson;
+
+/// <summary>
+/// Orders, shops and answers as JSON. A document is never rewritten: a change that an older reader could not read gets the
+/// next format number, and the reader of the older format stays.
+/// </summary>
+internal static class Document
+{
+    /// <summary>The format that is written now.</summary>
+    public const int Format = 1;
+
+    private static readonly JsonSerializerOptions Options = Make();
+
+    public static string Write(Order order) => JsonSerializer.Serialize(order, Options);
+
+    public static string Write(Shop shop) => JsonSerializer.Serialize(shop, Options);
+
+    public static string Write(Answer answer) => JsonSerializer.Serialize(answer, Options);
+
+    public static Order ReadOrder(int format, string document) => Read<Order>(format, document);
+
+    public static Shop ReadShop(int format, string document) => Read<Shop>(format, document);
+
+    public static Answer ReadAnswer(int format, string document) => Read<Answer>(format, document);
+
+    private static T Read<T>(int format, string document) => format == Format
+        ? JsonSerializer.Deserialize<T>(document, Options) ?? throw new JsonException($"A document of {typeof(T).Name} is empty.")
+        : throw new NotSupportedException($"A document of {typeof(T).Name} has format {format}; this Bakehouse reads {Format}.");
+
+    private static JsonSerializerOptions Make()
+    {
+        var options = new JsonSerializerOptions(JsonSerializerDefaults.General)
+        {
+            PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+            IgnoreReadOnlyProperties = true,
+            RespectNullableAnnotations = true,
+            // The document stands in a database, never in a page: names stay readable in every script.
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        };
+        options.Converters.Add(new JsonStringEnumConverter());
+        options.Converters.Add(new LengthText());
+        options.Converters.Add(new MassText());
+        options.ConfigureForNodaTime(DateTimeZoneProviders.Tzdb);
+        options.MakeReadOnly(populateMissingResolver: true);
+        return options;
+    }
+
+    /// <summary>A length as millimetres.</summary>
+    private sealed class LengthText : JsonConverter<Length>
+    {
+        public override Length Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            Length.FromMillimetres(reader.GetDecimal());
+
+        public override void Write(Utf8JsonWriter writer, Length value, JsonSerializerOptions options) =>
+            writer.WriteNumberValue(value.Millimetres);
+    }
+
+    /// <summary>A mass as grams.</summary>
+    private sealed class MassText : JsonConverter<Mass>
+    {
+        public override Mass Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            Mass.FromGrams(reader.GetDecimal());
+
+        public override void Write(Utf8JsonWriter writer, Mass value, JsonSerializerOptions options) =>
+            writer.WriteNumberValue(value.Grams);
+    }
+}
