@@ -31,6 +31,9 @@ internal static class OpenDoor
         if (builder.Configuration["Logging:LogLevel:Default"] is null)
         {
             builder.Logging.SetMinimumLevel(LogLevel.Warning);
+
+            // On one machine the keys of the cookies lie in the home folder of whoever runs it; nothing to say at each first start.
+            builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         }
     }
 

@@ -1,20 +1,17 @@
 namespace Bakehouse.Web.TakeOrder;
 
-/// <summary>What may be chosen for a tier, with the words of the counter.</summary>
+using Bakehouse.Domain.Methods;
+
+/// <summary>What may be chosen for a tier, in the words of the methods.</summary>
 public static class Flavours
 {
     /// <summary>Sponges: id and words.</summary>
-    public static IReadOnlyList<(string Id, string Name)> Sponges { get; } =
-        [("vanilla", "Vanilla"), ("lemon", "Lemon"), ("chocolate", "Chocolate"), ("carrot", "Carrot")];
+    public static IReadOnlyList<(string Id, string Name)> Sponges { get; } = [.. Sponge.All.Select(s => (s.Id, s.Name))];
 
     /// <summary>Fillings: id and words.</summary>
-    public static IReadOnlyList<(string Id, string Name)> Fillings { get; } =
-        [("raspberry-jam", "Raspberry jam"), ("buttercream", "Buttercream"), ("lemon-curd", "Lemon curd")];
+    public static IReadOnlyList<(string Id, string Name)> Fillings { get; } = [.. Filling.All.Select(f => (f.Id, f.Name))];
 
-    /// <summary>"Vanilla, raspberry jam"; an id that is not known any more is shown as it stands.</summary>
+    /// <summary>"Vanilla butter cake, raspberry jam"; an id that is not known any more is shown as it stands.</summary>
     public static string Say(string sponge, string filling) =>
-        $"{NameOf(Sponges, sponge)}, {NameOf(Fillings, filling).ToLowerInvariant()}";
-
-    private static string NameOf(IReadOnlyList<(string Id, string Name)> list, string id) =>
-        list.FirstOrDefault(x => x.Id == id).Name ?? id;
+        $"{Sponge.Of(sponge)?.Name ?? sponge}, {(Filling.Of(filling)?.Name ?? filling).ToLowerInvariant()}";
 }
