@@ -7,21 +7,21 @@ public static class SampleOrders
 {
     private static readonly (int Day, int Hour, string Name, string Tiers, string Sponge, string Filling, string Colour, string Swatch)[] Rows =
     [
-        (1, 15, "Hale", "8", "vanilla", "raspberry-jam", "Ivory", "#F7F0E1"),
-        (1, 16, "Moss", "8", "carrot", "cream-cheese", "Ivory", "#F7F0E1"),
-        (2, 11, "Brandt", "6+8", "lemon", "lemon-curd", "Primrose", "#F4E9B0"),
-        (2, 14, "Achterberg", "10", "vanilla", "buttercream", "Sage", "#D5DDC8"),
-        (3, 10, "Lindqvist", "6+8+10", "vanilla", "raspberry-jam", "Blush", "#EAD0CC"),
-        (3, 12, "Ferreira", "6+9", "chocolate", "ganache", "Cocoa", "#8B5E45"),
-        (3, 15, "Okafor", "6", "chocolate", "buttercream", "Ivory", "#F7F0E1"),
-        (5, 12, "Dunmore", "8", "vanilla", "raspberry-jam", "Sky", "#CFE0EA"),
-        (6, 11, "Castellan", "9", "lemon", "lemon-curd", "Ivory", "#F7F0E1"),
-        (7, 15, "Yilmaz", "6+8", "vanilla", "buttercream", "Lilac", "#DDD3E8"),
-        (8, 10, "Marchetti", "6+8+10", "chocolate", "buttercream", "Ivory", "#F7F0E1"),
-        (8, 14, "Osei", "8", "carrot", "buttercream", "Ivory", "#F7F0E1"),
-        (9, 13, "Thorsen", "10", "vanilla", "raspberry-jam", "Blush", "#EAD0CC"),
-        (10, 12, "Kowal", "6+9", "lemon", "raspberry-jam", "Primrose", "#F4E9B0"),
-        (12, 11, "Bellamy", "8", "vanilla", "buttercream", "Sky", "#CFE0EA"),
+        (0, 15, "Hale", "8", "vanilla", "raspberry-jam", "Ivory", "#F7F0E1"),
+        (0, 16, "Moss", "8", "carrot", "cream-cheese", "Ivory", "#F7F0E1"),
+        (1, 11, "Brandt", "6+8", "lemon", "lemon-curd", "Primrose", "#F4E9B0"),
+        (1, 14, "Achterberg", "10", "vanilla", "buttercream", "Sage", "#D5DDC8"),
+        (2, 10, "Lindqvist", "6+8+10", "vanilla", "raspberry-jam", "Blush", "#EAD0CC"),
+        (2, 12, "Ferreira", "6+9", "chocolate", "ganache", "Cocoa", "#8B5E45"),
+        (2, 15, "Okafor", "6", "chocolate", "buttercream", "Ivory", "#F7F0E1"),
+        (4, 12, "Dunmore", "8", "vanilla", "raspberry-jam", "Sky", "#CFE0EA"),
+        (5, 11, "Castellan", "9", "lemon", "lemon-curd", "Ivory", "#F7F0E1"),
+        (6, 15, "Yilmaz", "6+8", "vanilla", "buttercream", "Lilac", "#DDD3E8"),
+        (7, 10, "Marchetti", "6+8+10", "chocolate", "buttercream", "Ivory", "#F7F0E1"),
+        (7, 14, "Osei", "8", "carrot", "buttercream", "Ivory", "#F7F0E1"),
+        (8, 13, "Thorsen", "10", "vanilla", "raspberry-jam", "Blush", "#EAD0CC"),
+        (9, 12, "Kowal", "6+9", "lemon", "raspberry-jam", "Primrose", "#F4E9B0"),
+        (11, 11, "Bellamy", "8", "vanilla", "buttercream", "Sky", "#CFE0EA"),
     ];
 
     /// <summary>The orders, numbered from 401; each pickup on the first open day at or after its place in the fortnight.</summary>

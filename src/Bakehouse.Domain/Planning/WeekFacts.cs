@@ -6,17 +6,21 @@ namespace Bakehouse.Domain.Planning;
 /// </summary>
 internal static class WeekFacts
 {
+    private const int NearlyOver = 120;
+    private const int TwoDays = 2 * 1440;
+
     public static Week Apply(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time)
     {
         var steps = week.Steps.Select(s => s.Id).ToHashSet();
         var done = DoneEnds(week, ticks.Where(t => steps.Contains(t.Step)).ToList(), wall, time);
         var running = Running(week, done, wall);
         var rows = (wall?.Steps ?? []).ToDictionary(r => r.Step);
+        var planned = rows.Values.Where(r => steps.Contains(r.Step)).ToDictionary(r => r.Step, r => r.Start + Minutes(week, r.Step));
         var bowls = LastBowls(week, done, running, rows);
         return week with
         {
             Steps = [.. week.Steps.Select(s => bowls.TryGetValue(s.Id, out var bowl) ? bowl.Step : done.ContainsKey(s.Id) ? Past(s) : s)],
-            Holds = [.. week.Holds.Where(h => !(done.ContainsKey(h.From) && done.ContainsKey(h.To))).Select(h => Loosened(h, done, week.FreeFrom))],
+            Holds = [.. week.Holds.Where(h => !(done.ContainsKey(h.From) && done.ContainsKey(h.To))).Select(h => Loosened(h, done, planned, week.FreeFrom))],
             Clocks = [.. week.Clocks.Select(c => c with { Holds = [.. c.Holds.Where(h => !Gone(week, h, done))] })],
             Fixed =
             [
@@ -93,11 +97,21 @@ internal static class WeekFacts
         return last;
     }
 
-    /// <summary>The thing is there, whatever the limit said: the longest wait grows so that it can still be planned.</summary>
-    private static Hold Loosened(Hold hold, Dictionary<string, int> done, int free) =>
-        done.TryGetValue(hold.From, out var end)
-            ? hold with { In = [.. hold.In.Select(i => i with { Most = Math.Max(i.Most, WeekTime.Up(free - end) + (4 * 1440)) })] }
-            : hold;
+    /// <summary>
+    /// The thing is there, whatever the limit said. What was done earlier than planned may wait so much longer; what has
+    /// waited too long already, or nearly, gets two days to be worked on.
+    /// </summary>
+    private static Hold Loosened(Hold hold, Dictionary<string, int> done, Dictionary<string, int> planned, int free)
+    {
+        if (!done.TryGetValue(hold.From, out var end))
+        {
+            return hold;
+        }
+
+        var early = planned.TryGetValue(hold.From, out var wanted) ? Math.Max(0, wanted - end) : WeekTime.Up(free);
+        var waited = WeekTime.Up(Math.Max(0, free - end));
+        return hold with { In = [.. hold.In.Select(i => i with { Most = Math.Max(i.Most + early, waited + NearlyOver > i.Most ? waited + TwoDays : 0) })] };
+    }
 
     private static bool Gone(Week week, string hold, Dictionary<string, int> done) =>
         week.Holds.FirstOrDefault(h => h.Id == hold) is not { } h || (done.ContainsKey(h.From) && done.ContainsKey(h.To));

@@ -19,7 +19,9 @@ public sealed partial record Week
         var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
         var time = WeekTime.Of(zone, now, shop.Settings.PlanDays);
         var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).OrderBy(o => o.Handover.At).ThenBy(o => o.Id).ToList();
-        var cakes = planned.Select(o => (Order: o, Cake: CakeSteps.Of(o, shop))).ToList();
+        // A cake that is with its customer asks for nothing any more, even if its stage was not moved yet.
+        var ticked = done.Select(t => t.Step).ToHashSet();
+        var cakes = planned.Select(o => (Order: o, Cake: CakeSteps.Of(o, shop))).Where(c => !ticked.Contains(c.Cake.Out)).ToList();
         var week = Empty(shop, time) with
         {
             Steps = [.. cakes.SelectMany(c => c.Cake.Steps)],

@@ -1,0 +1,40 @@
+namespace Bakehouse.Domain.Shops;
+
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+
+/// <summary>The sample bakery on the morning that it is opened: its orders, the plan on the wall and what is done already.</summary>
+public sealed record OpenedSample(Shop Shop, IReadOnlyList<Order> Orders, Wall Wall, IReadOnlyList<Tick> Ticks)
+{
+    private static readonly Duration Before = Duration.FromDays(7);
+
+    /// <summary>
+    /// Plans the fortnight as of a week ago and ticks what that plan has finished by now, each by whoever was planned for it; so
+    /// there is something to do this morning.
+    /// </summary>
+    public static OpenedSample At(Instant now, IPlanner planner, CancellationToken cancel = default)
+    {
+        var shop = SampleBakery.Shop;
+        var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
+        var orders = SampleOrders.From(now.InZone(zone).Date, shop);
+        var then = now - Before;
+        var week = Week.From(orders, shop with { Settings = shop.Settings with { PlanDays = 30 } }, [], null, then);
+        var plan = planner.Insert(week, cancel).Plan
+            ?? throw new InvalidOperationException($"The sample bakery has no plan as of {then}.");
+        var wall = new Wall(week.Epoch, plan);
+        var steps = week.Steps.ToDictionary(s => s.Id);
+        var minute = (int)(now - week.Epoch).TotalMinutes;
+        var ticks = plan.Steps
+            .Where(r => r.Start + steps[r.Step].Minutes <= minute)
+            .OrderBy(r => r.Start)
+            .Select(r => new Tick(r.Step, week.Epoch + Duration.FromMinutes(r.Start + steps[r.Step].Minutes), r.People.Count > 0 ? r.People[0] : "petra"))
+            .ToList();
+        return new OpenedSample(shop, [.. orders.Select(o => o with { Stage = StageOf(o, ticks) })], wall, ticks);
+    }
+
+    private static Stage StageOf(Order order, List<Tick> ticks)
+    {
+        var done = ticks.Select(t => Methods.StepKey.Parse(t.Step)!.Value).Where(k => k.Order == order.Id).Select(k => k.Operation).ToHashSet();
+        return done.Contains("box") ? Stage.Ready : done.Count > 0 ? Stage.InWork : order.Stage;
+    }
+}
