@@ -31,6 +31,9 @@ public readonly record struct Mass : IComparable<Mass>
     /// <summary>Sum.</summary>
     public static Mass operator +(Mass a, Mass b) => new(a.Grams + b.Grams);
 
+    /// <summary>Difference; throws if it would be below zero.</summary>
+    public static Mass operator -(Mass a, Mass b) => new(a.Grams - b.Grams);
+
     /// <summary>A multiple.</summary>
     public static Mass operator *(Mass a, decimal times) => new(a.Grams * times);
 

@@ -1,0 +1,102 @@
+namespace Bakehouse.Domain.Cakes;
+
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+
+/// <summary>All that is needed to build one tier.</summary>
+/// <param name="Fillings">Layers less one.</param>
+/// <param name="Filling">In all of them.</param>
+/// <param name="Crumb">First coat, on the bare tier.</param>
+/// <param name="Colours">The coat that is seen, by colour; for a semi-naked cake that is the first coat.</param>
+/// <param name="Icing">Both coats, and the filling if it is buttercream; nothing kept back.</param>
+/// <param name="Finished">Coated size: diameter and height.</param>
+/// <param name="Board">Its own; the bottom tier stands on the drum.</param>
+/// <param name="Mass">With coats, without board.</param>
+/// <param name="Supports">Null if it carries nothing.</param>
+public sealed record TierBuild(
+    CakeTier Tier,
+    TierPans Pans,
+    int Fillings,
+    Volume Sponge,
+    Volume Filling,
+    Volume Crumb,
+    Volume Coat,
+    IReadOnlyList<ColourVolume> Colours,
+    Volume Icing,
+    FinishedSize Finished,
+    Board Board,
+    Board WorkingBoard,
+    Mass Mass,
+    int Dessert,
+    int Coffee,
+    Supports? Supports)
+{
+    /// <summary>One layer of sponge: the bare height less the fillings, shared out.</summary>
+    public Length LayerHeight(CakeFigures figures) =>
+        (Tier.Height - (figures.FillingThickness * Fillings)) * (1m / Tier.Layers);
+}
+
+/// <summary>A coated tier.</summary>
+public sealed record FinishedSize(Length Diameter, Length Height);
+
+/// <summary>The whole cake: every tier, bottom first, and the totals.</summary>
+/// <param name="Rods">Centre rods: one from three tiers up (common practice, no source).</param>
+/// <param name="Cake">Mass of the tiers with coats; no boards, supports or decoration.</param>
+/// <param name="BoardsAndDrum">Mass of drum and boards.</param>
+/// <param name="Height">From the table to the top, with drum and boards.</param>
+/// <param name="CentreOfGravity">Above the table, of tiers, boards and drum.</param>
+/// <param name="TipsAt">Sideways pull, in multiples of gravity, that tips it over the bottom tier's edge, stiff and unslipping.</param>
+public sealed record BuildSheet(
+    IReadOnlyList<TierBuild> Tiers,
+    CakeFigures Figures,
+    IReadOnlyList<ColourBatch> Colours,
+    Board Drum,
+    Box Box,
+    int Rods,
+    Mass Cake,
+    Mass BoardsAndDrum,
+    Length Height,
+    Length CentreOfGravity,
+    double TipsAt)
+{
+    /// <summary>Batter of all tiers.</summary>
+    public Volume Batter => Volume.Sum(Tiers.Select(t => t.Pans.AllBatter));
+
+    /// <summary>Buttercream to make: both coats of all tiers, fillings of buttercream, and what is kept back of each colour.</summary>
+    public Volume Icing => Volume.Sum(Tiers.Select(t => t.Icing)) + Volume.Sum(Colours.Select(c => c.KeptBack));
+
+    /// <summary>Dessert slices.</summary>
+    public int Dessert => Tiers.Sum(t => t.Dessert);
+
+    /// <summary>Slices with coffee.</summary>
+    public int Coffee => Tiers.Sum(t => t.Coffee);
+
+    /// <summary>Portions for a cut.</summary>
+    public int Portions(Cut cut) => cut == Cut.Coffee ? Coffee : Dessert;
+
+    /// <summary>Supports in all tiers.</summary>
+    public int Supports => Tiers.Sum(t => t.Supports?.Count ?? 0);
+
+    /// <summary>All that is lifted: tiers, boards and drum. Decoration and box come on top.</summary>
+    public Mass Mass => Cake + BoardsAndDrum;
+
+    /// <summary>True if two people or a trolley carry it.</summary>
+    public bool TwoCarry => Mass >= Figures.TwoCarryFrom;
+
+    /// <summary>True if some upper tier is so heavy that two people lower it onto its supports.</summary>
+    public bool TwoLower => Tiers.Skip(1).Any(t => t.Mass >= Figures.TwoLowerFrom);
+
+    /// <summary>
+    /// The build of an order. It must have a tier, and be right by <see cref="BuildProblems"/>; else throws, naming each problem.
+    /// </summary>
+    public static BuildSheet Of(Order order, CakeFigures? figures = null) => Of(order.Tiers, order.Finish, figures ?? CakeFigures.Usual);
+
+    /// <summary>The build of tiers, bottom first.</summary>
+    public static BuildSheet Of(IReadOnlyList<CakeTier> tiers, Finish finish, CakeFigures figures)
+    {
+        var problems = BuildProblems.Of(tiers, figures);
+        return problems.Count == 0
+            ? new Builder(tiers, finish, figures).Build()
+            : throw new ArgumentException(string.Join(" ", problems), nameof(tiers));
+    }
+}
