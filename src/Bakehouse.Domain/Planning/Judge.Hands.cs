@@ -8,7 +8,7 @@ public static partial class Judge
         from w in at.Working
         let asked = w.Step.Skill is null ? 0 : w.Step.Count
         let there = w.Row.People.Distinct().Count()
-        where there != asked || there != w.Row.People.Count
+        where there != asked
         select new Breach("H1", $"{w.Step.Id} has {there} people and needs {asked}.", w.Step.Id, w.Row.Start);
 
     /// <summary>Each has the skill.</summary>
@@ -76,16 +76,18 @@ public static partial class Judge
 
     private static string Name(WeekIndex at, string person) => at.People.GetValueOrDefault(person)?.Name ?? person;
 
-    /// <summary>Pairs of neighbours that overlap, in order of time.</summary>
+    /// <summary>Each thing that begins before an earlier one is over, with the earlier one that lasts longest.</summary>
     private static IEnumerable<(string First, string Second, int Minute)> Overlaps(List<(Span Span, string What)> list)
     {
-        var sorted = list.Where(l => l.Span.Minutes > 0).OrderBy(l => l.Span.From).ThenBy(l => l.Span.To).ToList();
-        for (var i = 1; i < sorted.Count; i++)
+        (Span Span, string What)? longest = null;
+        foreach (var next in list.Where(l => l.Span.Minutes > 0).OrderBy(l => l.Span.From).ThenBy(l => l.Span.To))
         {
-            if (sorted[i].Span.From < sorted[i - 1].Span.To)
+            if (longest is { } before && next.Span.From < before.Span.To)
             {
-                yield return (sorted[i - 1].What, sorted[i].What, sorted[i].Span.From);
+                yield return (before.What, next.What, next.Span.From);
             }
+
+            longest = longest is { } last && last.Span.To >= next.Span.To ? last : next;
         }
     }
 

@@ -35,10 +35,10 @@ public static partial class Judge
     private static IEnumerable<Breach> M3(WeekIndex at) =>
         from batch in at.Batches
         where batch.Members.Count > 1
-        where batch.Rows.Select(r => (r.Start, r.Machine)).Distinct().Count() > 1
+        where batch.Rows.Any(r => r.Start != batch.Rows[0].Start)
             || batch.Members.Any(m => (m.Mix?.Family ?? m.Bake!.Heat) != batch.Kind || (m.Mix is null) == batch.IsMix)
             || batch.Rows.Any(r => !r.People.ToHashSet().SetEquals(batch.Rows[0].People))
-        select new Breach("M3", $"The members of the batch with {batch.Name} differ in family, heat, start, machine or people.", batch.Name, batch.Span.From);
+        select new Breach("M3", $"The members of the batch with {batch.Name} differ in family, heat, start or people.", batch.Name, batch.Span.From);
 
     /// <summary>The pans of a load stand on the levels.</summary>
     private static IEnumerable<Breach> M4(WeekIndex at) =>

@@ -78,7 +78,7 @@ public static partial class Judge
         select new Breach("W3", $"{w.Step.Id} starts at minute {w.Row.Start}: not a whole {at.Week.Grain} minutes inside the week.", w.Step.Id, w.Row.Start);
 
     private static bool InsideWeek(Week week, int start, int minutes) =>
-        start >= 0 && start % week.Grain == 0 && start + minutes <= week.Horizon;
+        start >= 0 && start % week.Grain == 0 && start <= week.Horizon - minutes;
 
     /// <summary>Nobody is served before the agreed time.</summary>
     private static IEnumerable<Breach> P1(WeekIndex at) =>

@@ -73,13 +73,14 @@ internal sealed class WeekIndex
         where Stores.ContainsKey(HoldRows[hold.Id].Store)
         select (hold, Stores[HoldRows[hold.Id].Store], new Span(End(hold.From), Start(hold.To)));
 
+    /// <summary>Rows with one label on one machine; the same label on another machine is another batch.</summary>
     private List<Batch> MakeBatches()
     {
         var mixing = Working.Where(w => w.Step.Mix is not null || w.Step.Bake is not null);
         return
         [
             .. mixing
-                .GroupBy(w => w.Row.Batch is { Length: > 0 } label ? $"batch {label}" : $"step {w.Step.Id}")
+                .GroupBy(w => w.Row.Batch is { Length: > 0 } label ? (w.Row.Machine, label, "") : (w.Row.Machine, "", w.Step.Id))
                 .Select(g => new Batch([.. g.Select(w => w.Step)], [.. g.Select(w => w.Row)])),
         ];
     }
