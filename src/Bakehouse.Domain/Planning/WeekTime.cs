@@ -23,8 +23,12 @@ public sealed record WeekTime(DateTimeZone Zone, LocalDate Monday, Instant Epoch
     /// <summary>Rounded up to the grain.</summary>
     public static int Up(int minute) => (minute + Grain - 1) / Grain * Grain;
 
+    /// <summary>Twice a year: of two the first, of none the first after the gap (not so much later as the gap is long).</summary>
+    private static readonly ZoneLocalMappingResolver ClockChange =
+        Resolvers.CreateMappingResolver(Resolvers.ReturnEarlier, Resolvers.ReturnStartOfIntervalAfter);
+
     /// <summary>Minute of a local time; one that does not exist counts as the next that does, one that comes twice as the first.</summary>
-    public int Minute(LocalDateTime local) => (int)(local.InZone(Zone, Resolvers.LenientResolver).ToInstant() - Epoch).TotalMinutes;
+    public int Minute(LocalDateTime local) => (int)(local.InZone(Zone, ClockChange).ToInstant() - Epoch).TotalMinutes;
 
     /// <summary>Minute of an instant, rounded down.</summary>
     public int Minute(Instant instant) => (int)Math.Floor((instant - Epoch).TotalMinutes);

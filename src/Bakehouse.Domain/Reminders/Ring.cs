@@ -39,7 +39,37 @@ public sealed record Ring(
     string What,
     string Order,
     string Why,
-    Instant? SlackUntil);
+    Instant? SlackUntil)
+{
+    /// <summary>From so long after its due a ring is late and says how late.</summary>
+    public static Duration LateAfter { get; } = Duration.FromSeconds(60);
+
+    /// <summary>How much later "+10 min" is.</summary>
+    public static Duration Later { get; } = Duration.FromMinutes(10);
+
+    /// <summary>Every step that "done" ticks: all pans of a load that come out together; else the one step.</summary>
+    public IReadOnlyList<string> Steps { get; init; } = [Step];
+
+    /// <summary>How it stands at that moment.</summary>
+    public RingState At(Instant now) =>
+        now < Due ? RingState.Waiting : now - Due >= LateAfter ? RingState.Late : RingState.Ringing;
+
+    /// <summary>True if "+10 min" from now still ends within the slack.</summary>
+    public bool MayWait(Instant now) => SlackUntil is { } until && now + Later <= until;
+}
+
+/// <summary>How an open ring stands.</summary>
+public enum RingState
+{
+    /// <summary>Not due yet.</summary>
+    Waiting,
+
+    /// <summary>Due: it rings on every screen.</summary>
+    Ringing,
+
+    /// <summary>Due for 60 s or more: it rings, first in the list, with how late it is.</summary>
+    Late,
+}
 
 /// <summary>How somebody answered.</summary>
 public enum RingAnswerKind

@@ -1,0 +1,65 @@
+namespace Bakehouse.Domain.Methods;
+
+using System.Globalization;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+
+/// <summary>How a step is called in the kitchen: a big line that is read from two metres and a second one from one metre.</summary>
+public static class StepWords
+{
+    /// <summary>
+    /// Characters that the big line takes: capitals of 12.8 mm (22 minutes of arc at 2 m, ISO 9241-303) on a screen 217 mm wide.
+    /// </summary>
+    public const int Longest = 16;
+
+    /// <summary>"Final coat 8 in"; without the unit, then without the size, where it would be longer than <see cref="Longest"/>.</summary>
+    /// <param name="tiers">Bottom first.</param>
+    public static string Big(string operation, IReadOnlyList<CakeTier> tiers, Shop shop)
+    {
+        var verb = Method.OperationOf(operation).Verb;
+        string[] ways = [$"{verb} {Size(tiers, shop)}", $"{verb} {Figures(tiers, shop)}", $"{verb} {tiers.Count} tiers", verb];
+        return ways.First(w => w.Length <= Longest || w == verb);
+    }
+
+    /// <summary>What it is made with, without the order's name: "Ivory", "Vanilla 1850 g", "Lemon curd 0.4 L"; may be empty.</summary>
+    /// <param name="steps">The step, or all of a batch.</param>
+    public static string Detail(IReadOnlyList<Step> steps, IReadOnlyList<CakeTier> tiers, Order order)
+    {
+        var size = steps.Sum(s => s.Mix?.Size ?? 0);
+        return steps[0].Name switch
+        {
+            "mix" => $"{Capital(steps[0].Mix!.Family)} {size.ToString(CultureInfo.InvariantCulture)} g",
+            "filling" => $"{FillingOf(steps[0].Mix!.Family)} {Litres(size)}",
+            "buttercream" => $"Buttercream {Litres(size)}",
+            "turnout" or "wrap" => $"{Capital(tiers[0].Sponge)}, {Count(tiers.Sum(t => t.Layers), "layer")}",
+            "fill" => Joined(tiers.Select(t => FillingOf(t.Filling))),
+            "coat" or "colour" => Joined(tiers.SelectMany(t => t.Colours.Select(c => c.Name))),
+            "stack" => Count(tiers.Count, "tier"),
+            "decorate" => order.Inscription.Length > 0 ? $"“{order.Inscription}”" : order.Decoration.ToString(),
+            _ => "",
+        };
+    }
+
+    /// <summary>The tiers that a step is about: its own, or all of the cake. Bottom first.</summary>
+    public static IReadOnlyList<CakeTier> TiersOf(string step, Order order) =>
+        StepKey.Parse(step)?.Tier is { } tier ? [.. order.Tiers.Where(t => t.Id == tier)] : order.Tiers;
+
+    /// <summary>"6+8+10 in", top first as it is said, or "15+20 cm" rounded to whole centimetres, by the shop's habit.</summary>
+    public static string Size(IReadOnlyList<CakeTier> tiers, Shop shop) =>
+        tiers.Count == 0 ? "" : $"{Figures(tiers, shop)} {(shop.Settings.Inches ? "in" : "cm")}";
+
+    private static string Figures(IReadOnlyList<CakeTier> tiers, Shop shop) => string.Join('+', tiers
+        .Select(t => shop.Settings.Inches ? t.Diameter.Inches : Math.Round(t.Diameter.Centimetres))
+        .Distinct().Order().Select(n => n.ToString("0.#", CultureInfo.InvariantCulture)));
+
+    private static string FillingOf(string id) => Filling.Of(id)?.Name ?? Capital(id);
+
+    private static string Litres(int millilitres) => (millilitres / 1000m).ToString("0.0#", CultureInfo.InvariantCulture) + " L";
+
+    private static string Joined(IEnumerable<string> names) => string.Join(", ", names.Distinct(StringComparer.OrdinalIgnoreCase));
+
+    private static string Count(int number, string word) => $"{number.ToString(CultureInfo.InvariantCulture)} {word}{(number == 1 ? "" : "s")}";
+
+    private static string Capital(string word) => word.Length == 0 ? "" : char.ToUpperInvariant(word[0]) + word[1..];
+}
