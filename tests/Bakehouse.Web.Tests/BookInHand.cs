@@ -56,6 +56,17 @@ public sealed class BookInHand : IBook
 
     public Task<string?> Draft(string device, CancellationToken cancel = default) => Task.FromResult(drafts.GetValueOrDefault(device));
 
+    public Task<IReadOnlyList<OrderFound>> Find(string question, CancellationToken cancel = default) =>
+        Task.FromResult<IReadOnlyList<OrderFound>>([.. State.Orders
+            .Where(o => o.Customer.Name.Contains(question, StringComparison.OrdinalIgnoreCase))
+            .Select(o => new OrderFound(o.Id, o.Number, o.Stage, o.Customer.Name, o.Customer.Phone, o.Handover.At, o.SizeInInches))]);
+
+    public Task Refresh(CancellationToken cancel = default)
+    {
+        Changed?.Invoke(State);
+        return Task.CompletedTask;
+    }
+
     /// <summary>Writes an order as it is.</summary>
     public Answer Write(Order order, string person)
     {

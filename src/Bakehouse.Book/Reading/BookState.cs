@@ -41,6 +41,15 @@ public interface IBook
 
     /// <summary>The draft kept for this device, or null.</summary>
     Task<string?> Draft(string device, CancellationToken cancel = default);
+
+    /// <summary>
+    /// Orders of any stage whose newest version has all the words: of the name (accents don't matter), phone digits, number, day
+    /// ("2026-11-28", "28 november", "saturday"). Latest handover first, at most 50.
+    /// </summary>
+    Task<IReadOnlyList<OrderFound>> Find(string question, CancellationToken cancel = default);
+
+    /// <summary>Compiles the week anew as of now, with nothing written: time alone has passed. Raises <see cref="Changed"/>.</summary>
+    Task Refresh(CancellationToken cancel = default);
 }
 
 /// <summary>One version of an order as it was written.</summary>

@@ -14,8 +14,9 @@ internal static class SearchText
     public static string Of(Order order)
     {
         var day = order.Handover.At.Date;
-        var dates = day.ToString("uuuu-MM-dd dddd d MMMM", CultureInfo.InvariantCulture);
-        return Fold($"{order.Customer.Name} {Digits(order.Customer.Phone)} {order.Number} {dates}");
+        var iso = day.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+        var spoken = day.ToString("dddd d MMMM", CultureInfo.InvariantCulture);
+        return Fold($"{order.Customer.Name} {Digits(order.Customer.Phone)} {order.Number} {iso} {spoken}");
     }
 
     /// <summary>The words of a question. A question of digits alone is a number or a phone, spaces and a leading 0 or + left out.</summary>
@@ -29,8 +30,10 @@ internal static class SearchText
     /// <summary>Lower case without accents; letters that are no letter with an accent are spelt out.</summary>
     public static string Fold(string text)
     {
+        // Half a sign (a lone surrogate) can't be normalised; runes turn it into the replacement sign.
+        var whole = string.Concat(text.EnumerateRunes());
         var folded = new StringBuilder(text.Length);
-        foreach (var c in text.Normalize(NormalizationForm.FormKD))
+        foreach (var c in whole.Normalize(NormalizationForm.FormKD))
         {
             if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark)
             {

@@ -1,7 +1,9 @@
 namespace Bakehouse.Web.Shell;
 
 using System.Globalization;
-using Bakehouse.Book.Reading;
+using Bakehouse.Book;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Planner.Quick;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using MudBlazor.Services;
 using NodaTime;
@@ -24,9 +26,12 @@ internal static class Hosting
         ?? Environment.GetEnvironmentVariable("BAKEHOUSE_BOOK")
         ?? Path.Combine(builder.Environment.ContentRootPath, "book", "bakehouse.db");
 
-    /// <summary>Opens the order book.</summary>
-    public static void OpenBook(this WebApplicationBuilder builder) =>
-        builder.Services.TryAddSingleton<IBook, BlankBook>();
+    /// <summary>The order book and the planner that it asks; opened when the door opens.</summary>
+    public static void OpenBook(this WebApplicationBuilder builder)
+    {
+        builder.Services.TryAddSingleton<IPlanner>(new QuickPlanner());
+        builder.Services.AddBook(builder.BookPath());
+    }
 
     /// <summary>Pages rendered on the server; each is interactive unless it says that it is not.</summary>
     public static void AddPages(this IServiceCollection services)

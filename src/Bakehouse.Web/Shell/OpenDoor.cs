@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.Shell;
 
 using Bakehouse.Book.Entries;
+using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Reading;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -43,12 +44,23 @@ internal static class OpenDoor
     /// <summary>Answers "ok" as long as the process lives.</summary>
     public static void MapHealth(this WebApplication app) => app.MapGet("/healthz", () => "ok");
 
-    /// <summary>Starts, fills the sample if asked, prints the address, waits. 0 when closed in order, 2 when the book is used.</summary>
+    /// <summary>Opens the book, fills the sample if asked, starts, prints the address, waits. 0 when closed in order, 2 when the book is used, 3 when it can't be opened.</summary>
     public static async Task<int> OpenTheDoor(this WebApplication app, string[] args)
     {
+        IBook book;
+        try
+        {
+            book = app.Services.GetRequiredService<IBook>();
+        }
+        catch (BookClosedException closed)
+        {
+            await Console.Error.WriteLineAsync(closed.Message);
+            return 3;
+        }
+
         if (args.Contains(SampleFlag))
         {
-            var answer = await app.Services.GetRequiredService<IBook>().Enter(new OpenSample(Guid.NewGuid(), "", "start"));
+            var answer = await book.Enter(new OpenSample(Guid.NewGuid(), "", "start"));
             if (answer.Kind != AnswerKind.Accepted)
             {
                 await Console.Error.WriteLineAsync(answer.Message.Length > 0 ? answer.Message : string.Join(' ', answer.Problems));

@@ -1,0 +1,40 @@
+namespace Bakehouse.Book.Entries;
+
+using System.Globalization;
+using Bakehouse.Book.Keeping;
+using Bakehouse.Book.Reading;
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+/// <summary>What lies before an entry while it decides: what stands in the book, the planner, the present.</summary>
+internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, BookFile File)
+{
+    /// <summary>The shop; entries that need one are open to nobody in an empty book.</summary>
+    public Shop Shop => State.Shop ?? throw new InvalidOperationException("The book is empty.");
+
+    public Fitting Fitting => new(Planner, Shop, Now);
+
+    /// <summary>The newest version of an order, or null.</summary>
+    public Order? Order(Guid id) => State.Orders.FirstOrDefault(o => o.Id == id);
+
+    /// <summary>All orders with this version in the place of its former one.</summary>
+    public IReadOnlyList<Order> OrdersWith(Order order) => [.. State.Orders.Where(o => o.Id != order.Id), order];
+
+    /// <summary>Ticks of an order that stand, whether it is planned or not.</summary>
+    public IReadOnlyList<Tick> TicksOf(Guid order)
+    {
+        using var book = File.Context();
+        return [.. book.Ticks.AsNoTracking().Where(t => t.Order == order && t.Undone == null).OrderBy(t => t.Seq).AsEnumerable().Select(t => t.Tick())];
+    }
+
+    /// <summary>"14:11" on the shop's wall.</summary>
+    public string Clock(Instant at) =>
+        at.InZone(DateTimeZoneProviders.Tzdb[Shop.Zone]).ToString(Shop.Settings.Clock24 ? "HH:mm" : "h:mm tt", CultureInfo.InvariantCulture);
+
+    /// <summary>What a person is called, or "Somebody".</summary>
+    public string NameOf(string person) => State.Shop?.PersonOf(person)?.Name ?? "Somebody";
+}

@@ -1,0 +1,32 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Domain.Shops;
+
+/// <summary>One way in for every command: rights first, then the entry that decides.</summary>
+internal static class Entry
+{
+    public static Outcome Decide(Command command, Desk desk)
+    {
+        var shop = desk.State.Shop;
+        var role = shop?.PersonOf(command.Person)?.Role;
+        if (!EntryRights.May(command.GetType(), role, emptyBook: shop is null))
+        {
+            return Outcome.NotAllowed(role is null ? "Say first who you are." : $"That is not for a {Word(role.Value)} here. Ask the owner.");
+        }
+
+        return command switch
+        {
+            SetUpShop setUp => ShopEntry.Decide(setUp, desk),
+            OpenSample sample => SampleEntry.Decide(sample, desk),
+            WriteOrder write => OrderEntry.Decide(write, desk),
+            MoveStage move => StageEntry.Decide(move, desk),
+            TickStep tick => TickEntry.Decide(tick, desk),
+            UndoTick undo => UndoEntry.Decide(undo, desk),
+            AnswerRing answer => RingEntry.Decide(answer, desk),
+            KeepDraft draft => DraftEntry.Decide(draft, desk),
+            _ => throw new ArgumentException($"No entry decides about {command.GetType().Name}.", nameof(command)),
+        };
+    }
+
+    private static string Word(Role role) => role.ToString().ToLowerInvariant();
+}

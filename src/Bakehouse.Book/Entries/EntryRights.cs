@@ -1,0 +1,36 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Domain.Shops;
+
+/// <summary>
+/// Who may enter what. A command without a row is for nobody. Which page is for whom is the screens' matter; this is what counts.
+/// </summary>
+public static class EntryRights
+{
+    private static readonly Role[] TakesOrders = [Role.Owner, Role.Counter, Role.Baker];
+    private static readonly Role[] MakesCakes = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter];
+
+    private static readonly Dictionary<Type, Role[]> Table = new()
+    {
+        [typeof(SetUpShop)] = [Role.Owner],
+        [typeof(OpenSample)] = [Role.Owner],
+        [typeof(WriteOrder)] = TakesOrders,
+        [typeof(MoveStage)] = TakesOrders,
+        [typeof(KeepDraft)] = TakesOrders,
+        [typeof(TickStep)] = MakesCakes,
+        [typeof(UndoTick)] = MakesCakes,
+        [typeof(AnswerRing)] = MakesCakes,
+    };
+
+    /// <summary>What may be entered while the book knows nobody yet.</summary>
+    private static readonly HashSet<Type> BeforeAnybody = [typeof(SetUpShop), typeof(OpenSample), typeof(KeepDraft)];
+
+    /// <summary>True if the command has a row.</summary>
+    public static bool Knows(Type command) => Table.ContainsKey(command);
+
+    /// <summary>True if somebody of that role may enter it; role null is a stranger.</summary>
+    /// <param name="emptyBook">True while the book has no shop, so that nobody can have a role.</param>
+    public static bool May(Type command, Role? role, bool emptyBook = false) => role is { } known
+        ? Table.TryGetValue(command, out var roles) && roles.Contains(known)
+        : emptyBook && BeforeAnybody.Contains(command);
+}

@@ -1,0 +1,98 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+/// <summary>Fits a change into the plan on the wall, and has the Judge look at every plan before it is written.</summary>
+internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
+{
+    /// <summary>Places one order while the others stand still.</summary>
+    /// <param name="orders">All orders, the one to place among them as it shall be.</param>
+    /// <param name="afresh">False if its rows may stay when they still can: nothing in it that the plan depends on has changed.</param>
+    public Fitted Place(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Order placed, bool afresh)
+    {
+        var others = orders.Where(o => o.Id != placed.Id).ToList();
+        var week = Week.From(orders, shop, ticks, Standing(others, ticks, wall, placed.Id), now);
+        if (!afresh && week.Reference is { } kept && Judge.Examine(week, kept).Feasible)
+        {
+            return new Fitted(new Wall(week.Epoch, kept), NobodyLate, [], []);
+        }
+
+        var bare = week with { Reference = Without(week, placed.Id) };
+        return Look(bare, orders, bare => planner.Insert(bare));
+    }
+
+    /// <summary>Keeps the plan and pushes later what can't stand any more.</summary>
+    public Fitted Push(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) =>
+        Look(Week.From(orders, shop, ticks, wall, now), orders, week => planner.Push(week));
+
+    /// <summary>Plans everything anew as far as it must move: the shop itself has changed.</summary>
+    public Fitted Replan(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall)
+    {
+        var pushed = Push(orders, ticks, wall);
+        return pushed.IsPlan ? pushed : Look(Week.From(orders, shop, ticks, wall, now), orders, week => planner.Plan(week));
+    }
+
+    private static readonly IReadOnlyDictionary<string, int> NobodyLate = new Dictionary<string, int>();
+
+    private static Fitted Look(Week week, IReadOnlyList<Order> orders, Func<Week, PlanOutcome> plan)
+    {
+        if (!orders.Any(o => Stages.IsPlanned(o.Stage)))
+        {
+            return new Fitted(null, NobodyLate, [], []);
+        }
+
+        var outcome = plan(week);
+        return outcome.Plan is { } made
+            ? new Fitted(new Wall(week.Epoch, made), outcome.Late, [], Judge.Examine(week, made).Breaches)
+            : new Fitted(null, outcome.Late, outcome.Reasons, []);
+    }
+
+    /// <summary>The wall as it can still stand: work that nobody ticked in time is pushed before anything is placed beside it.</summary>
+    private Wall? Standing(List<Order> others, IReadOnlyList<Tick> ticks, Wall? wall, Guid placed)
+    {
+        if (wall is null || !others.Exists(o => Stages.IsPlanned(o.Stage)))
+        {
+            return wall;
+        }
+
+        var week = Week.From(others, shop, ticks, wall, now);
+        if (week.Reference is not { } reference || Judge.Examine(week, reference).Feasible || planner.Push(week).Plan is not { } pushed)
+        {
+            return wall;
+        }
+
+        var mine = wall.From(week.Epoch).Steps.Where(r => StepKey.Parse(r.Step)?.Order == placed);
+        return new Wall(week.Epoch, pushed with { Steps = [.. pushed.Steps, .. mine] });
+    }
+
+    private static Plan? Without(Week week, Guid order)
+    {
+        var steps = week.Steps.Where(s => StepKey.Parse(s.Id)?.Order == order).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
+        var holds = week.Holds.Where(h => steps.Contains(h.From)).Select(h => h.Id).ToHashSet(StringComparer.Ordinal);
+        return week.Reference is not { } plan ? null : plan with
+        {
+            Steps = [.. plan.Steps.Where(r => !steps.Contains(r.Step))],
+            Holds = [.. plan.Holds.Where(r => !holds.Contains(r.Hold))],
+        };
+    }
+}
+
+/// <summary>How a change fits.</summary>
+/// <param name="Wall">The plan to hang up; null if nothing is planned any more, or if there is no plan.</param>
+/// <param name="Late">Minutes late by order id.</param>
+/// <param name="Reasons">Why there is no plan; empty if there is one.</param>
+/// <param name="Breaches">Rules that the planner's plan breaks: always our bug.</param>
+internal sealed record Fitted(Wall? Wall, IReadOnlyDictionary<string, int> Late, IReadOnlyList<Reason> Reasons, IReadOnlyList<Breach> Breaches)
+{
+    /// <summary>True if the plan can hang on the wall.</summary>
+    public bool IsPlan => Reasons.Count == 0 && Breaches.Count == 0;
+
+    /// <summary>Throws if the planner broke a rule.</summary>
+    public Fitted OrOurBug() => Breaches.Count == 0
+        ? this
+        : throw new InvalidOperationException($"The plan breaks {Breaches.Count} rules; first {Breaches[0].Rule}: {Breaches[0].Sentence}");
+}

@@ -1,0 +1,20 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+
+/// <summary>The plan follows a fact as far as it can; where it can't, the wall stays and the message says why.</summary>
+internal sealed record Follow(Wall? Wall, IReadOnlyDictionary<string, int> Late, string Message)
+{
+    public static Follow Of(Desk desk, Order changed, IReadOnlyList<Tick> ticks)
+    {
+        var fitted = desk.Fitting.Push(desk.OrdersWith(changed), ticks, desk.State.Wall);
+        if (fitted.IsPlan)
+        {
+            return new Follow(fitted.Wall, fitted.Late, "");
+        }
+
+        var why = fitted.Reasons.Select(r => $"{r.Sentence} {r.Try}").Concat(fitted.Breaches.Select(b => $"{b.Rule}: {b.Sentence}"));
+        return new Follow(desk.State.Wall, fitted.Late, $"Written, but the plan can't follow: {why.First()}");
+    }
+}

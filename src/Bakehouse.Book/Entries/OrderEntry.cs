@@ -1,0 +1,108 @@
+namespace Bakehouse.Book.Entries;
+
+using System.Globalization;
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+
+/// <summary>Writes a new order or a new version, and plans it.</summary>
+internal static class OrderEntry
+{
+    private const int FirstNumber = 401;
+
+    public static Outcome Decide(WriteOrder command, Desk desk)
+    {
+        var before = desk.Order(command.Order.Id);
+        if ((before?.Version ?? 0) != command.Order.Version)
+        {
+            return before is null
+                ? Outcome.Refused(Subject(command.Order), new Problem("order", Text(command.Order.Version), "The book has no such order.", "Take it as a new order."))
+                : Outcome.Clash(Subject(before), $"Order {before.Number} was changed meanwhile: it stands at version {before.Version}.", before);
+        }
+
+        return Write(command, desk, before, command.Order with
+        {
+            Number = before?.Number ?? NextNumber(desk),
+            Version = command.Order.Version + 1,
+        });
+    }
+
+    /// <summary>Checks, plans and writes the version that shall stand.</summary>
+    public static Outcome Write(Command command, Desk desk, Order? before, Order after)
+    {
+        var problems = Problems(command, desk, before, after);
+        if (problems.Count > 0)
+        {
+            return Outcome.Refused(Subject(after), Told(problems.Count), problems);
+        }
+
+        void Rows(BookContext book) => book.Orders.Add(OrderRow.Of(after, command.Person, command.Device, desk.Now));
+        if (!Stages.IsPlanned(after.Stage) && (before is null || !Stages.IsPlanned(before.Stage)))
+        {
+            return Outcome.Accepted(Subject(after), new Change(desk.State.Wall, Rows), after);
+        }
+
+        var ticks = Stages.IsPlanned(before?.Stage ?? Stage.Cancelled) ? desk.State.Ticks : [.. desk.State.Ticks, .. desk.TicksOf(after.Id)];
+        var fitted = desk.Fitting.Place(desk.OrdersWith(after), ticks, desk.State.Wall, after, MovesWork(before, after)).OrOurBug();
+        return fitted.IsPlan
+            ? Outcome.Accepted(Subject(after), new Change(fitted.Wall, Rows), after, fitted.Late)
+            : Outcome.Refused(Subject(after), "There is no plan that makes this cake.", [.. fitted.Reasons.Select(r => new Problem("plan", after.SizeInInches, r.Sentence, r.Try))]);
+    }
+
+    /// <summary>What is wrong with it, without what stood there before and wasn't touched: nobody is held up by that.</summary>
+    private static List<Problem> Problems(Command command, Desk desk, Order? before, Order after)
+    {
+        var move = Moves(before, after);
+        if (after.Stage is Stage.Cancelled or Stage.HandedOver)
+        {
+            return move;
+        }
+
+        var owner = desk.Shop.PersonOf(command.Person)?.Role == Role.Owner;
+        var wrong = OrderChecks.Problems(after, desk.Shop, desk.Now, owner);
+        var old = before is not null && (Stages.IsPlanned(before.Stage) || !Stages.IsPlanned(after.Stage))
+            ? OrderChecks.Problems(before, desk.Shop, desk.Now, owner)
+            : [];
+        return [.. move, .. wrong.Except(old)];
+    }
+
+    private static List<Problem> Moves(Order? before, Order after)
+    {
+        if (before is null)
+        {
+            return after.Stage is Stage.Enquiry or Stage.Quoted or Stage.Kept or Stage.Booked
+                ? []
+                : [new Problem("stage", Words(after.Stage), $"A new order can't be {Words(after.Stage)} yet.", "Take it as an enquiry, quoted, kept or booked.")];
+        }
+
+        return before.Stage == after.Stage || Stages.After(before.Stage).Contains(after.Stage)
+            ? []
+            : [new Problem("stage", Words(after.Stage), $"An order that is {Words(before.Stage)} can't become {Words(after.Stage)}.", $"From here it can become {string.Join(", ", Stages.After(before.Stage).Select(Words))}.")];
+    }
+
+    /// <summary>True if the plan depends on what changed; a corrected name leaves every row where it is.</summary>
+    private static bool MovesWork(Order? before, Order after) =>
+        before is null || !Stages.IsPlanned(before.Stage) || !Stages.IsPlanned(after.Stage) || before.Handover != after.Handover
+        || before.Finish != after.Finish || before.Decoration != after.Decoration
+        || !before.Allergies.Avoid.SequenceEqual(after.Allergies.Avoid, StringComparer.Ordinal)
+        || !before.Tiers.Select(Work).SequenceEqual(after.Tiers.Select(Work));
+
+    private static CakeTier Work(CakeTier tier) => tier with { Colours = [] };
+
+    private static int NextNumber(Desk desk) => Math.Max(FirstNumber, desk.State.Orders.Select(o => o.Number + 1).DefaultIfEmpty().Max());
+
+    private static string Told(int count) => count == 1 ? "One thing needs a look." : $"{Text(count)} things need a look.";
+
+    private static string Subject(Order order) => order.Id.ToString("N", CultureInfo.InvariantCulture);
+
+    private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private static string Words(Stage stage) => stage switch
+    {
+        Stage.Enquiry => "an enquiry",
+        Stage.InWork => "in work",
+        Stage.HandedOver => "handed over",
+        _ => stage.ToString().ToLowerInvariant(),
+    };
+}

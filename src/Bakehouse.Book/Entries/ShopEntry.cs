@@ -1,0 +1,44 @@
+namespace Bakehouse.Book.Entries;
+
+using System.Globalization;
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+
+/// <summary>Sets the shop up, or changes it; the plan then follows the new shifts and places.</summary>
+internal static class ShopEntry
+{
+    private const string Subject = "shop";
+
+    public static Outcome Decide(SetUpShop command, Desk desk)
+    {
+        var version = desk.State.Shop?.Version ?? 0;
+        if (command.Shop.Version != version)
+        {
+            return Outcome.Clash(Subject, $"The shop was changed meanwhile: it stands at version {version.ToString(CultureInfo.InvariantCulture)}.", null);
+        }
+
+        var problems = ShopChecks.Problems(command.Shop);
+        if (problems.Count > 0)
+        {
+            return Outcome.Refused(Subject, problems.Count == 1 ? "One thing needs a look." : $"{problems.Count} things need a look.", problems);
+        }
+
+        return Write(command, desk, command.Shop with { Version = version + 1 });
+    }
+
+    private static Outcome Write(SetUpShop command, Desk desk, Shop shop)
+    {
+        void Rows(BookContext book) => book.Shops.Add(ShopRow.Of(shop, command.Person, command.Device, desk.Now));
+        if (!desk.State.Orders.Any(o => Stages.IsPlanned(o.Stage)))
+        {
+            return Outcome.Accepted(Subject, new Change(null, Rows));
+        }
+
+        var fitted = new Fitting(desk.Planner, shop, desk.Now).Replan(desk.State.Orders, desk.State.Ticks, desk.State.Wall).OrOurBug();
+        return fitted.IsPlan
+            ? Outcome.Accepted(Subject, new Change(fitted.Wall, Rows), late: fitted.Late)
+            : Outcome.Refused(Subject, "The cakes already taken can't be made in this shop.", [.. fitted.Reasons.Select(r => new Problem("plan", "", r.Sentence, r.Try))]);
+    }
+}

@@ -1,0 +1,81 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using NodaTime;
+
+/// <summary>
+/// A step is done. The tick is a fact: it is written even if no plan can follow it. The first to tick a step wins.
+/// </summary>
+internal static class TickEntry
+{
+    // Clocks of two devices differ a little; more than this is a wrong clock.
+    private static readonly Duration Ahead = Duration.FromMinutes(2);
+
+    public static Outcome Decide(TickStep command, Desk desk)
+    {
+        if (StepKey.Parse(command.Step) is not { } key || desk.Order(key.Order) is not { } order)
+        {
+            return Outcome.Refused(command.Step, new Problem("step", command.Step, "The book knows no such step.", "Load the work list again."));
+        }
+
+        var ticks = desk.TicksOf(order.Id);
+        if (ticks.FirstOrDefault(t => t.Step == command.Step) is { } first)
+        {
+            return Outcome.Clash(command.Step, $"{desk.NameOf(first.Person)} did it at {desk.Clock(first.Done)}.", order);
+        }
+
+        var problems = Problems(command, desk);
+        return problems.Count > 0
+            ? Outcome.Refused(command.Step, problems[0].Sentence, problems)
+            : Write(command, desk, order, ticks);
+    }
+
+    private static List<Problem> Problems(TickStep command, Desk desk)
+    {
+        List<Problem> problems = [];
+        if (desk.State.Week?.Steps.Any(s => s.Id == command.Step) != true)
+        {
+            problems.Add(new Problem("step", command.Step, "This step is not in the plan any more.", "Load the work list again."));
+        }
+
+        if (desk.Shop.PersonOf(command.By) is null)
+        {
+            problems.Add(new Problem("by", command.By, "Nobody of that name works here.", "Say who did it."));
+        }
+
+        if (command.Done > desk.Now + Ahead)
+        {
+            problems.Add(new Problem("done", desk.Clock(command.Done.Value), $"That is later than now, {desk.Clock(desk.Now)}.", "Set the clock of this screen."));
+        }
+
+        return problems;
+    }
+
+    private static Outcome Write(TickStep command, Desk desk, Order order, IReadOnlyList<Tick> ticks)
+    {
+        var tick = new Tick(command.Step, command.Done ?? desk.Now, command.By);
+        var ends = desk.State.Week!.Orders.First(o => Guid.Parse(o.Id) == order.Id);
+        var after = StageChange.Of(order, StageChange.After(order.Stage, [.. ticks, tick], ends));
+        var followed = Follow.Of(desk, after, [.. desk.State.Ticks, tick]);
+        return Outcome.Accepted(command.Step, new Change(followed.Wall, book =>
+        {
+            book.Ticks.Add(Row(command, desk, order, tick));
+            StageChange.Write(book, command, desk, order, after);
+        }), after, followed.Late, followed.Message);
+    }
+
+    private static TickRow Row(TickStep command, Desk desk, Order order, Tick tick) => new()
+    {
+        Step = tick.Step,
+        Order = order.Id,
+        Done = tick.Done,
+        By = tick.Person,
+        Person = command.Person,
+        Device = command.Device,
+        Written = desk.Now,
+    };
+}

@@ -1,0 +1,170 @@
+namespace Bakehouse.Book;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Keeping;
+using Bakehouse.Book.Reading;
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Planning;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Logging.Abstractions;
+using NodaTime;
+
+/// <summary>
+/// The order book on disk. Commands are entered one after another; each is decided on what stands, then written in one
+/// transaction that first moves the head on. An answer is given only after COMMIT has returned.
+/// </summary>
+public sealed class OrderBook : IBook, IDisposable
+{
+    private readonly BookFile file;
+    private readonly IPlanner planner;
+    private readonly IClock clock;
+    private readonly ILogger log;
+    private readonly StateReader reader;
+    private readonly Ledger ledger;
+    private readonly Announcer announcer;
+    private readonly SemaphoreSlim turn = new(1);
+
+    private OrderBook(BookFile file, IPlanner planner, IClock clock, ILogger log)
+    {
+        this.file = file;
+        this.planner = planner;
+        this.clock = clock;
+        this.log = log;
+        reader = new StateReader(file);
+        ledger = new Ledger(file);
+        announcer = new Announcer(state => Changed?.Invoke(state), log);
+        State = reader.Read(clock.GetCurrentInstant());
+    }
+
+    /// <inheritdoc/>
+    public event Action<BookState>? Changed;
+
+    /// <inheritdoc/>
+    public BookState State { get; private set; }
+
+    /// <summary>Opens the book at a path, or makes a new one.</summary>
+    /// <exception cref="BookClosedException">It is open elsewhere, from a newer version, or can't be read.</exception>
+    public static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log = null)
+    {
+        var opened = BookFile.Open(path);
+        try
+        {
+            return new OrderBook(opened, planner, clock, log ?? NullLogger<OrderBook>.Instance);
+        }
+        catch
+        {
+            opened.Dispose();
+            throw;
+        }
+    }
+
+    /// <inheritdoc/>
+    public async Task<Answer> Enter(Command command, CancellationToken cancel = default)
+    {
+        await turn.WaitAsync(cancel);
+        try
+        {
+            return await Task.Run(() => EnterOrSay(command), CancellationToken.None);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default) => Read<IReadOnlyList<OrderVersion>>(
+        book => [.. book.Orders.AsNoTracking().Where(r => r.Id == order).OrderBy(r => r.Version).AsEnumerable().Select(r => new OrderVersion(r.Order(), r.Person, r.Device, r.Written))],
+        cancel);
+
+    /// <inheritdoc/>
+    public Task<string?> Draft(string device, CancellationToken cancel = default) =>
+        Read(book => book.Drafts.AsNoTracking().FirstOrDefault(d => d.Device == device)?.Text, cancel);
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<OrderFound>> Find(string question, CancellationToken cancel = default) =>
+        Read(book => OrderSearch.Find(book, question), cancel);
+
+    /// <inheritdoc/>
+    public async Task Refresh(CancellationToken cancel = default)
+    {
+        await turn.WaitAsync(cancel);
+        try
+        {
+            State = StateReader.At(State, clock.GetCurrentInstant());
+            announcer.Tell(State);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        turn.Wait();
+        announcer.Dispose();
+        file.Dispose();
+        turn.Dispose();
+    }
+
+    private Task<T> Read<T>(Func<BookContext, T> read, CancellationToken cancel) => Task.Run(
+        () =>
+        {
+            using var book = file.Context();
+            return read(book);
+        },
+        cancel);
+
+    /// <summary>A disk that does not take it is told to the person, and the command is not remembered: it may be sent again.</summary>
+    private Answer EnterOrSay(Command command)
+    {
+        try
+        {
+            return EnterWithRetry(command);
+        }
+        catch (Exception trouble) when (DiskTrouble.Of(trouble) is { } told)
+        {
+            log.LogError(trouble, "Command {Command} {Id} was not written", command.GetType().Name, command.Id);
+            return new Answer(AnswerKind.Refused, told.Sentence, [told], null, new Dictionary<string, int>());
+        }
+    }
+
+    private Answer EnterWithRetry(Command command)
+    {
+        const int tries = 5;
+        for (var attempt = 1; ; attempt++)
+        {
+            try
+            {
+                return EnterOnce(command);
+            }
+            catch (LostRaceException) when (attempt < tries)
+            {
+                State = reader.Read(clock.GetCurrentInstant());
+            }
+        }
+    }
+
+    private Answer EnterOnce(Command command)
+    {
+        if (ledger.AnswerTo(command) is { } answered)
+        {
+            return answered;
+        }
+
+        var now = clock.GetCurrentInstant();
+        var before = State;
+        var outcome = Entry.Decide(command, new Desk(before, planner, now, file));
+        ledger.Write(command, outcome, before, now);
+        if (outcome.Change is { MovesHead: true })
+        {
+            State = reader.Read(now);
+            announcer.Tell(State);
+        }
+
+        return outcome.Answer;
+    }
+}

@@ -1,0 +1,60 @@
+namespace Bakehouse.Book.Reading;
+
+using Bakehouse.Book.Keeping;
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Shops;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+/// <summary>
+/// Reads what stands in the book. Orders and the shop are only ever appended, so each version is read once. Used by one at a time.
+/// </summary>
+internal sealed class StateReader(BookFile file)
+{
+    private readonly Dictionary<Guid, Order> newest = [];
+    private long seen;
+    private Shop? shop;
+
+    /// <summary>What stands now, with the week compiled as of <paramref name="now"/>.</summary>
+    public BookState Read(Instant now)
+    {
+        using var book = file.Context();
+        // One transaction: rows of one moment, not of two.
+        using var moment = book.Database.BeginTransaction();
+        var head = book.Heads.AsNoTracking().Single();
+        ReadOrders(book);
+        ReadShop(book);
+        var orders = newest.Values.OrderBy(o => o.Handover.At).ThenBy(o => o.Number).ToList();
+        var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).Select(o => o.Id).ToList();
+        return At(new BookState(head.Version, shop, orders, Ticks(book, planned), null, WallRows.Read(book, head), Answers(book, planned)), now);
+    }
+
+    /// <summary>The same facts, with the week compiled as of another moment.</summary>
+    public static BookState At(BookState state, Instant now) => state.Shop is { } known
+        ? state with { Week = Week.From(state.Orders, known, state.Ticks, state.Wall, now) }
+        : state;
+
+    private void ReadOrders(BookContext book)
+    {
+        foreach (var row in book.Orders.AsNoTracking().Where(r => r.Seq > seen).OrderBy(r => r.Seq))
+        {
+            newest[row.Id] = row.Order();
+            seen = row.Seq;
+        }
+    }
+
+    private void ReadShop(BookContext book)
+    {
+        var version = shop?.Version ?? 0;
+        shop = book.Shops.AsNoTracking().Where(r => r.Version > version).OrderByDescending(r => r.Version).FirstOrDefault()?.Shop() ?? shop;
+    }
+
+    private static List<Tick> Ticks(BookContext book, List<Guid> planned) =>
+        [.. book.Ticks.AsNoTracking().Where(t => t.Undone == null && planned.Contains(t.Order)).OrderBy(t => t.Seq).AsEnumerable().Select(t => t.Tick())];
+
+    private static List<RingAnswer> Answers(BookContext book, List<Guid> planned) =>
+        [.. book.RingAnswers.AsNoTracking().Where(a => a.Undone == null && planned.Contains(a.Order)).OrderBy(a => a.Seq).AsEnumerable().Select(a => a.Answer())];
+}

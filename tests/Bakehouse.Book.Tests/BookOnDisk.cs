@@ -1,0 +1,78 @@
+namespace Bakehouse.Book.Tests;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Planner.Quick;
+using NodaTime;
+using NodaTime.Testing;
+
+/// <summary>A book in a folder of its own, with a clock that stands still; it can be closed and opened again.</summary>
+internal sealed class BookOnDisk : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("bakehouse-book-").FullName;
+
+    public BookOnDisk(bool withShop = true)
+    {
+        Book = Open();
+        if (withShop)
+        {
+            SetUp();
+        }
+    }
+
+    /// <summary>A Wednesday morning.</summary>
+    public FakeClock Clock { get; } = new(Instant.FromUtc(2026, 10, 14, 7, 0));
+
+    public OrderBook Book { get; private set; }
+
+    public string Path => System.IO.Path.Combine(folder, "deep", "book.db");
+
+    public static Guid NewId() => Guid.NewGuid();
+
+    /// <summary>The sample's shop, as somebody would type it in.</summary>
+    public static Shop Shop { get; } = SampleBakery.Shop with { Version = 0, IsSample = false };
+
+    public OrderBook Open() => OrderBook.Open(Path, new QuickPlanner(), Clock);
+
+    public void Reopen()
+    {
+        Book.Dispose();
+        Book = Open();
+    }
+
+    public async Task<Answer> Enter(Command command) => await Book.Enter(command, TestContext.Current.CancellationToken);
+
+    public Task<Answer> Write(Order order, string person = "ines") => Enter(new WriteOrder(NewId(), person, "counter", order));
+
+    /// <summary>An order for a day of the third week of October 2026, one round tier of vanilla unless told.</summary>
+    public static Order Order(string name = "Moss", int day = 17, int hour = 14, Stage stage = Stage.Booked, params int[] inches) => new(
+        NewId(),
+        0,
+        0,
+        stage,
+        new Customer(name, "+442079460182"),
+        new Handover(Way.Collect, new LocalDateTime(2026, 10, day, hour, 0), "", 0),
+        null,
+        new Portions(24, Cut.Dessert),
+        [.. (inches.Length == 0 ? [8] : inches).Select(i => new CakeTier(
+            NewId(), Length.FromInches(i), Length.FromCentimetres(10), 3, "vanilla", "raspberry-jam", [new CoatColour("Ivory", "#F7F0E1", 1)]))],
+        Finish.Smooth,
+        Decoration.Simple,
+        AllergyAnswer.NoneTold,
+        "",
+        "");
+
+    public void Dispose()
+    {
+        Book.Dispose();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private void SetUp()
+    {
+        var answer = Book.Enter(new SetUpShop(NewId(), "", "counter", Shop)).GetAwaiter().GetResult();
+        Assert.Equal(AnswerKind.Accepted, answer.Kind);
+    }
+}
