@@ -68,10 +68,11 @@ public sealed partial record Week
 
     private static WeekOrder OrderOf(Order order, CakeSteps cake, Shop shop, WeekTime time)
     {
-        // The promise is a moment; a quarter of an hour after it nobody calls the cake late.
+        // The promise is a moment. The cake is brought to the counter at it or a little before, so that two who come at once are
+        // both served and nothing is planned after the hour that was agreed.
         var at = WeekTime.Up(time.Minute(order.Handover.At));
         return new WeekOrder(order.Id.ToString("N"), $"{order.Number} {order.Customer.Name}", cake.Ready, cake.Out,
-            order.Handover.Way == Way.Deliver, order.Handover.Way == Way.Deliver ? at - 30 : at, order.Handover.Way == Way.Deliver ? at : at + 15, 1,
+            order.Handover.Way == Way.Deliver, order.Handover.Way == Way.Deliver ? at - 30 : at - 15, at, 1,
             WeekTime.Up(shop.Settings.BufferMinutes), cake.Fresh);
     }
 }
