@@ -175,10 +175,18 @@ public static partial class Judge
     }
 
     /// <summary>The air settles after a mix with flour before a mix that is kept from it, anywhere.</summary>
-    private static IEnumerable<Breach> A3(WeekIndex at) =>
-        from air in at.Week.Air
-        from dusty in at.Batches.Where(b => b.IsMix && b.Has.Contains(air.Allergen))
-        from kept in at.Batches.Where(b => b.IsMix && b.Avoid.Contains(air.Allergen))
-        where dusty != kept && kept.Span.From < dusty.Span.To + air.Settle && kept.Span.To > dusty.Span.From
-        select new Breach("A3", $"{kept.Name} is mixed within {air.Settle} min of {dusty.Name}: {air.Allergen} is in the air.", kept.Name, kept.Span.From);
+    private static IEnumerable<Breach> A3(WeekIndex at)
+    {
+        foreach (var air in at.Week.Air)
+        {
+            var kept = at.Batches.Where(b => b.IsMix && b.Avoid.Contains(air.Allergen)).ToList();
+            foreach (var dusty in at.Batches.Where(b => kept.Count > 0 && b.IsMix && b.Has.Contains(air.Allergen)))
+            {
+                foreach (var mix in kept.Where(k => k != dusty && k.Span.From < dusty.Span.To + air.Settle && k.Span.To > dusty.Span.From))
+                {
+                    yield return new Breach("A3", $"{mix.Name} is mixed within {air.Settle} min of {dusty.Name}: {air.Allergen} is in the air.", mix.Name, mix.Span.From);
+                }
+            }
+        }
+    }
 }

@@ -31,9 +31,10 @@ public static partial class Judge
 
     /// <summary>Places are not exceeded.</summary>
     private static IEnumerable<Breach> S5(WeekIndex at) =>
-        from store in at.Held.GroupBy(h => h.Store)
-        from over in Crowded(store.Select(h => (h.Span, h.Hold.Places, h.Hold.Id)), store.Key.Places)
-        select new Breach("S5", $"{store.Key.Id} has {store.Key.Places} places and needs {over.Load}.", over.What, over.Minute);
+        from held in at.Held.GroupBy(h => h.Store.Id)
+        let store = at.Stores[held.Key]
+        from over in Crowded(held.Select(h => (h.Span, h.Hold.Places, h.Hold.Id)), store.Places)
+        select new Breach("S5", $"{store.Id} has {store.Places} places and needs {over.Load}.", over.What, over.Minute);
 
     /// <summary>A store out of use holds nothing.</summary>
     private static IEnumerable<Breach> S6(WeekIndex at) =>

@@ -24,6 +24,8 @@ internal sealed class WeekIndex
             HoldRows.TryAdd(row.Hold, row);
         }
 
+        Working = [.. week.Steps.Where(s => Present(s.If) && Rows.ContainsKey(s.Id)).Select(s => (s, Rows[s.Id]))];
+        Held = [.. HeldRows()];
         Batches = MakeBatches();
     }
 
@@ -56,8 +58,7 @@ internal sealed class WeekIndex
         taken is null || (Plan.Choices.TryGetValue(taken.Choice, out var option) && option == taken.Option);
 
     /// <summary>Steps that are present and have a row.</summary>
-    public IEnumerable<(Step Step, StepRow Row)> Working =>
-        Week.Steps.Where(s => Present(s.If) && Rows.ContainsKey(s.Id)).Select(s => (s, Rows[s.Id]));
+    public IReadOnlyList<(Step Step, StepRow Row)> Working { get; }
 
     public int Start(string step) => Rows[step].Start;
 
@@ -67,7 +68,9 @@ internal sealed class WeekIndex
     public bool Runs(string step) => Steps.TryGetValue(step, out var s) && Present(s.If) && Rows.ContainsKey(step);
 
     /// <summary>Present holds with a row whose both ends run, with where and how long they stand.</summary>
-    public IEnumerable<(Hold Hold, Store Store, Span Span)> Held =>
+    public IReadOnlyList<(Hold Hold, Store Store, Span Span)> Held { get; }
+
+    private IEnumerable<(Hold Hold, Store Store, Span Span)> HeldRows() =>
         from hold in Week.Holds
         where Present(hold.If) && HoldRows.ContainsKey(hold.Id) && Runs(hold.From) && Runs(hold.To)
         where Stores.ContainsKey(HoldRows[hold.Id].Store)
@@ -86,9 +89,21 @@ internal sealed class WeekIndex
     }
 }
 
-/// <summary>One bowlful or oven load: a mix or bake step alone is one, too.</summary>
-internal sealed record Batch(IReadOnlyList<Step> Members, IReadOnlyList<StepRow> Rows)
+/// <summary>One bowlful or oven load: a mix or bake step alone is one, too. What every rule asks of it is worked out once.</summary>
+internal sealed class Batch
 {
+    public Batch(IReadOnlyList<Step> members, IReadOnlyList<StepRow> rows)
+    {
+        (Members, Rows) = (members, rows);
+        Span = new Span(rows.Min(r => r.Start), rows.Zip(members, (r, s) => r.Start + s.Minutes).Max());
+        Has = members.Count == 1 ? members[0].Has : [.. members.SelectMany(m => m.Has).Distinct()];
+        Avoid = members.Count == 1 ? members[0].Avoid : [.. members.SelectMany(m => m.Avoid).Distinct()];
+    }
+
+    public IReadOnlyList<Step> Members { get; }
+
+    public IReadOnlyList<StepRow> Rows { get; }
+
     public string Name => Members[0].Id;
 
     public string? Machine => Rows[0].Machine;
@@ -97,9 +112,9 @@ internal sealed record Batch(IReadOnlyList<Step> Members, IReadOnlyList<StepRow>
 
     public string Kind => Members[0].Mix?.Family ?? Members[0].Bake!.Heat;
 
-    public Span Span => new(Rows.Min(r => r.Start), Rows.Zip(Members, (r, s) => r.Start + s.Minutes).Max());
+    public Span Span { get; }
 
-    public IEnumerable<string> Has => Members.SelectMany(m => m.Has).Distinct();
+    public IReadOnlyList<string> Has { get; }
 
-    public IEnumerable<string> Avoid => Members.SelectMany(m => m.Avoid).Distinct();
+    public IReadOnlyList<string> Avoid { get; }
 }
