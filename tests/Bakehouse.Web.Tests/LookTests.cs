@@ -1,7 +1,7 @@
 namespace Bakehouse.Web.Tests;
 
 using System.Text.RegularExpressions;
-using Bakehouse.Web.Shell;
+using Bakehouse.Domain.Cakes;
 
 /// <summary>Every pair of tokens that meets on a screen has the contrast of WCAG 2.2 (W3C): 4.5 for words, 3 for parts.</summary>
 public sealed partial class LookTests

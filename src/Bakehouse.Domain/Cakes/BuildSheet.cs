@@ -5,6 +5,7 @@ using Bakehouse.Domain.Orders;
 
 /// <summary>All that is needed to build one tier.</summary>
 /// <param name="Fillings">Layers less one.</param>
+/// <param name="FillingHeight">Of one filling.</param>
 /// <param name="Filling">In all of them.</param>
 /// <param name="Crumb">First coat, on the bare tier.</param>
 /// <param name="Colours">The coat that is seen, by colour; for a semi-naked cake that is the first coat.</param>
@@ -17,6 +18,7 @@ public sealed record TierBuild(
     CakeTier Tier,
     TierPans Pans,
     int Fillings,
+    Length FillingHeight,
     Volume Sponge,
     Volume Filling,
     Volume Crumb,
@@ -32,8 +34,7 @@ public sealed record TierBuild(
     Supports? Supports)
 {
     /// <summary>One layer of sponge: the bare height less the fillings, shared out.</summary>
-    public Length LayerHeight(CakeFigures figures) =>
-        (Tier.Height - (figures.FillingThickness * Fillings)) * (1m / Tier.Layers);
+    public Length LayerHeight => (Tier.Height - (FillingHeight * Fillings)) * (1m / Tier.Layers);
 }
 
 /// <summary>A coated tier.</summary>

@@ -45,6 +45,7 @@ internal sealed class Builder(IReadOnlyList<CakeTier> tiers, Finish finish, Cake
             tier,
             TierPans.Of(shape, tier.Height, tier.Layers, figures),
             fillings,
+            figures.FillingThickness,
             sponge,
             filling,
             crumb,

@@ -81,6 +81,12 @@ public sealed record CakeFigures
     /// <summary>Working board wider than the tier that is coated on it by 2.5 cm (common practice, no source).</summary>
     public Length WorkingBoardMargin { get; init; } = Length.FromCentimetres(2.5m);
 
+    /// <summary>Supports: wooden dowels of 1/4 in (common practice, no source).</summary>
+    public Length DowelDiameter { get; init; } = Length.FromInches(0.25m);
+
+    /// <summary>Centre rod: 3/8 in (common practice, no source).</summary>
+    public Length RodDiameter { get; init; } = Length.FromInches(0.375m);
+
     /// <summary>Clear height in the box over the highest point: 1 in at least (common practice, no source; 1 to 2 in use).</summary>
     public Length BoxClearance { get; init; } = Length.FromInches(1);
 

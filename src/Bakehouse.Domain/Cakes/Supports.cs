@@ -17,14 +17,14 @@ public sealed record Supports(int Count, Length Length, Length RingDiameter)
 
     /// <summary>
     /// Supports by the diameter of the carrying tier: to 6 in 4, to 8 in 5, to 10 in 6, wider 8. They stand 1.5 in inside
-    /// the rim of the board above, but not farther in than half its radius (common practice, no source).
+    /// the rim of the board above (or of the tier, if that is narrower), but not farther in than half its radius (common
+    /// practice, no source).
     /// </summary>
     public static Supports For(Length carrying, Length carriedBoard, Length length)
     {
         var count = carrying.Inches switch { <= 6 => 4, <= 8 => 5, <= 10 => 6, _ => 8 };
-        var inset = carriedBoard.Inches - 3;
-        var ring = Measures.Length.FromInches(Math.Max(inset, carriedBoard.Inches / 2));
-        return new Supports(count, length, ring);
+        var narrower = Math.Min(carriedBoard.Inches, carrying.Inches);
+        return new Supports(count, length, Measures.Length.FromInches(Math.Max(narrower - 3, narrower / 2)));
     }
 
     /// <summary>Angles of the supports in degrees; the first lies in the plane of the half cut.</summary>

@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.Shell;
 
 using System.Globalization;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Microsoft.AspNetCore.Components;
 

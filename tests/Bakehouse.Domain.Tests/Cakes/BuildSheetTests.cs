@@ -28,7 +28,7 @@ public sealed class BuildSheetTests
         Assert.Equal(coat, build.Coat.Millilitres, 0.1);
         Assert.Equal(grams, (double)build.Mass.Grams, 0.1);
         Assert.Equal(batter, build.Pans.AllBatter.Millilitres, 0.1);
-        Assert.Equal(1.875, (double)build.LayerHeight(Golden.Figures).Inches, 1e-9);
+        Assert.Equal(1.875, (double)build.LayerHeight.Inches, 1e-9);
     }
 
     /// <summary>Buttercream 2858.9 mL, with 8 % kept back 3087.6 mL; stack 6720 g.</summary>
