@@ -1,4 +1,5 @@
 using Bakehouse.Web.Access;
+using Bakehouse.Web.Bell;
 using Bakehouse.Web.Shell;
 using Bakehouse.Web.Verbs;
 
@@ -13,6 +14,7 @@ builder.LogQuietly();
 builder.UseAssetsAlways();
 builder.Services.AddTime();
 builder.OpenBook();
+builder.AddBell();
 builder.Services.AddPages();
 
 var app = builder.Build();

@@ -41,6 +41,9 @@ internal sealed class OpenPlan
     /// <summary>The row of a step that is in the plan, done or not; else null.</summary>
     public StepRow? Row(string id) => rows.GetValueOrDefault(id);
 
+    /// <summary>True if it is ticked, or must have come before something that is.</summary>
+    public bool IsDone(string id) => done.Contains(id);
+
     public int End(StepRow row) => row.Start + steps[row.Step].Minutes;
 
     public Instant At(int minute) => Week.Epoch + Duration.FromMinutes(minute);

@@ -1,0 +1,62 @@
+namespace Bakehouse.Web.Bell;
+
+using System.Security.Cryptography;
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain;
+using Bakehouse.Domain.Reminders;
+using Bakehouse.Web.Access;
+using NodaTime;
+
+/// <summary>Turns a tap into commands. Every id follows from the one that the screen made, so a tap that is sent twice counts once.</summary>
+public static class Answering
+{
+    /// <summary>
+    /// Answers a ring. "Done" also ticks the other pans of the load; "later" is refused where the slack has run out. The book decides who
+    /// was first.
+    /// </summary>
+    public static async Task<Answer> Answer(this IBook book, Ringer ringer, Who who, Guid id, string ring, RingAnswerKind kind, string reason, CancellationToken cancel)
+    {
+        var open = ringer.Look().Open.FirstOrDefault(r => r.Id == ring);
+        if (kind == RingAnswerKind.Later && open is not null && !open.MayWait(ringer.State.Now))
+        {
+            return new Answer(
+                AnswerKind.Refused,
+                "It can't wait ten minutes more.",
+                [new Problem("ring", ring, "The next fixed step comes sooner than ten minutes from now.", "Do it now, or say why it can't be done.")],
+                null,
+                new Dictionary<string, int>(StringComparer.Ordinal));
+        }
+
+        if (kind == RingAnswerKind.Done && open is { Steps.Count: > 1 })
+        {
+            await book.Tick(who, Derived(id, 0x52), open.Steps.Where(s => s != open.Step), who.Person, null, cancel);
+        }
+
+        return await book.Enter(new AnswerRing(id, who.Person, who.Device, ring, kind, reason), cancel);
+    }
+
+    /// <summary>Ticks a step or a whole batch. The answer is the first that is not a plain yes, else yes.</summary>
+    public static Task<Answer> Tick(this IBook book, Who who, Guid id, IEnumerable<string> steps, string by, Instant? done, CancellationToken cancel) =>
+        book.EnterAll(steps.Select((s, i) => (Command)new TickStep(Derived(id, i), who.Person, who.Device, s, by, done)), cancel);
+
+    /// <summary>Takes the tick of a step or of a whole batch back.</summary>
+    public static Task<Answer> Undo(this IBook book, Who who, Guid id, IEnumerable<string> steps, CancellationToken cancel) =>
+        book.EnterAll(steps.Select((s, i) => (Command)new UndoTick(Derived(id, i), who.Person, who.Device, s)), cancel);
+
+    private static async Task<Answer> EnterAll(this IBook book, IEnumerable<Command> commands, CancellationToken cancel)
+    {
+        Answer? first = null;
+        foreach (var command in commands)
+        {
+            var answer = await book.Enter(command, cancel);
+            first = first is null || first.Kind == AnswerKind.Accepted ? answer : first;
+        }
+
+        return first ?? throw new InvalidOperationException("A tap without a step was sent to the book.");
+    }
+
+    /// <summary>The id itself for 0; for others one that follows from it and the number, always the same.</summary>
+    private static Guid Derived(Guid id, int number) =>
+        number == 0 ? id : new Guid(SHA256.HashData([.. id.ToByteArray(), .. BitConverter.GetBytes(number)]).AsSpan(0, 16));
+}

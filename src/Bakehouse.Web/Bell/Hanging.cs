@@ -1,0 +1,38 @@
+namespace Bakehouse.Web.Bell;
+
+using Hangfire;
+using Hangfire.InMemory;
+
+/// <summary>Hangs the bell up.</summary>
+internal static class Hanging
+{
+    /// <summary>Set to "off" to do without Hangfire; the bell rings all the same.</summary>
+    public const string RopeSetting = "Bell:Rope";
+
+    /// <summary>
+    /// The loop, and Hangfire in memory. A job waits for its moment and so holds a worker: hence twelve of them. There is no
+    /// dashboard: it would be one more page to guard, and shows nothing that the kitchen does not.
+    /// </summary>
+    public static void AddBell(this WebApplicationBuilder builder)
+    {
+        builder.Services.AddSingleton<Ringer>();
+        builder.Services.AddHostedService(services => services.GetRequiredService<Ringer>());
+        if (builder.Configuration[RopeSetting] == "off")
+        {
+            return;
+        }
+
+        builder.Services.AddHangfire(hangfire => hangfire
+            .SetDataCompatibilityLevel(CompatibilityLevel.Version_180)
+            .UseSimpleAssemblyNameTypeSerializer()
+            .UseRecommendedSerializerSettings()
+            .UseInMemoryStorage());
+        builder.Services.AddHangfireServer(server =>
+        {
+            server.SchedulePollingInterval = TimeSpan.FromSeconds(1);
+            server.WorkerCount = 12;
+        });
+        builder.Services.AddSingleton<BellRope>();
+        builder.Services.AddHostedService(services => services.GetRequiredService<BellRope>());
+    }
+}

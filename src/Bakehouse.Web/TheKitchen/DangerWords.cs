@@ -1,0 +1,47 @@
+namespace Bakehouse.Web.TheKitchen;
+
+using System.Globalization;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+
+/// <summary>What can hurt somebody, from the order and its build, in the words of the strips.</summary>
+internal static class DangerWords
+{
+    /// <summary>Steps in which the whole cake is lifted.</summary>
+    private static readonly HashSet<string> Lifted = new(StringComparer.Ordinal) { "stack", "decorate", "box", "leavefridge", "handover", "deliver" };
+
+    /// <summary>"Avoid nuts" for what the customer told; null if nothing was told.</summary>
+    public static string? Avoid(IEnumerable<Order> orders)
+    {
+        var told = orders.Where(o => o.Allergies.Kind == AllergyKind.Avoid)
+            .SelectMany(o => o.Allergies.Avoid.Count > 0 ? o.Allergies.Avoid : [$"“{o.Allergies.Words}”"])
+            .Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        return told.Count == 0 ? null : $"Avoid {string.Join(", ", told)}";
+    }
+
+    /// <summary>"10.6 kg: two people lift" from the shop's limit on; null below it, or where the whole cake is not lifted.</summary>
+    public static string? Lift(string operation, Order order, Shop shop)
+    {
+        if (!Lifted.Contains(operation) || Sheet(order) is not { } sheet || sheet.Mass.Kilograms < shop.Settings.TwoPeopleFromKg)
+        {
+            return null;
+        }
+
+        return string.Create(CultureInfo.InvariantCulture, $"{sheet.Mass.Kilograms:0.0} kg: two people lift");
+    }
+
+    /// <summary>"Ivory 0.4 L" for the coat of these tiers; null if the build can't be worked out.</summary>
+    public static string? Coat(IReadOnlyList<string> steps, Order order)
+    {
+        var tiers = steps.SelectMany(s => StepWords.TiersOf(s, order)).Select(t => t.Id).ToHashSet();
+        var colours = Sheet(order)?.Tiers.Where(t => tiers.Contains(t.Tier.Id)).SelectMany(t => t.Colours).ToList();
+        return colours is { Count: > 0 }
+            ? string.Join(", ", colours.GroupBy(c => c.Name, StringComparer.OrdinalIgnoreCase).Select(g =>
+                string.Create(CultureInfo.InvariantCulture, $"{g.Key} {g.Sum(c => c.Needed.Litres):0.0#} L")))
+            : null;
+    }
+
+    private static BuildSheet? Sheet(Order order) => BuildProblems.Of(order.Tiers, CakeFigures.Usual).Count == 0 ? BuildSheet.Of(order) : null;
+}

@@ -1,0 +1,150 @@
+namespace Bakehouse.Web.TheKitchen;
+
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Web.Bell;
+using Bakehouse.Web.Shell;
+using NodaTime;
+
+/// <summary>Reads the kitchen screen from the book: whose step is next, what follows, what rings.</summary>
+/// <param name="person">Id of the one person that a screen is fixed to, or null for everybody.</param>
+public sealed class KitchenReader(WhatRings state, Shop shop, string? person = null)
+{
+    private const int BandsThatFit = 2;
+    private const int ThenThatFit = 8;
+    private static readonly Duration Soon = Duration.FromMinutes(60);
+    private readonly Words words = Words.Of(shop);
+    private readonly Dictionary<string, Order> orders = state.Book.Orders.ToDictionary(o => o.Id.ToString("N"));
+
+    private LocalDateTime Now => words.Local(state.Now);
+
+    /// <summary>The screen.</summary>
+    public KitchenView Read()
+    {
+        var list = state.Book is { Week: { } week, Wall: { } wall } ? WorkList.Of(week, wall, state.Book.Ticks) : [];
+        var shown = Shown(list);
+        var then = list.Where(p => person is null || p.Person == person)
+            .SelectMany(p => p.Open.Skip(shown.Contains(p) ? 1 : 0).Select(w => (p.Person, Work: w)))
+            .DistinctBy(x => x.Work.Steps[0], StringComparer.Ordinal)
+            .Where(x => words.Local(x.Work.Start).Date <= Now.Date)
+            .OrderBy(x => x.Work.Start).Take(ThenThatFit)
+            .Select(x => new ThenView(words.Time(words.Local(x.Work.Start).TimeOfDay), Name(x.Person), Big(x.Work)));
+        var rings = new RingReader(state, shop, orders);
+        return new KitchenView(shop, Now, [.. shown.Select(Band)], [.. then], [.. state.Answered.Select(Told)], [.. state.Ringing.Select(rings.Read)], IsNight());
+    }
+
+    /// <summary>Those whose step is next, and those who ticked just now so that Undo stays where it was; in the shop's order.</summary>
+    private List<PersonWork> Shown(IReadOnlyList<PersonWork> list)
+    {
+        var wanted = person is null
+            ? list.Where(p => p.AtHand is not null || JustTicked(p.Person).Any())
+                .OrderBy(p => JustTicked(p.Person).Any() ? 0 : 1)
+                .ThenBy(p => p.AtHand?.Start ?? Instant.MaxValue)
+                .Take(BandsThatFit).Select(p => p.Person).ToHashSet()
+            : [person];
+        return [.. list.Where(p => wanted.Contains(p.Person))];
+    }
+
+    private BandView Band(PersonWork list)
+    {
+        var who = shop.PersonOf(list.Person)!;
+        var work = list.AtHand;
+        if (work is null || work.Start - state.Now > Soon)
+        {
+            return Quiet(who, work);
+        }
+
+        var order = OrderOf(work.Steps[0]);
+        var tiers = TiersOf(work.Steps);
+        return new BandView(
+            who, When(work), Big(work), Second(work), work.Steps, work.Start <= state.Now, false,
+            DangerWords.Avoid(work.Steps.Select(OrderOf)), DangerWords.Lift(work.Operation, order, shop), order.Number, PictureView.Of(work.Operation, tiers), Strip(who));
+    }
+
+    private BandView Quiet(Person who, Work? next)
+    {
+        var (text, second) = (NothingFor(who, next), next is null ? "No step is planned." : $"{At(next.Start)} {Big(next)}, {Second(next)}");
+        var today = next is not null && words.Local(next.Start).Date == Now.Date;
+        return new BandView(who, "", text, second, today ? next!.Steps : [], false, true, null, null, null, null, Strip(who));
+    }
+
+    private string NothingFor(Person who, Work? next) =>
+        next is not null && words.Local(next.Start).Date == Now.Date ? $"Nothing for {who.Name} until {At(next.Start)}"
+        : WorkedToday(who) ? $"Day done, {who.Name}"
+        : next is null ? $"Nothing for {who.Name}"
+        : $"Nothing for {who.Name} until {At(next.Start)}";
+
+    private bool WorkedToday(Person who) => state.Book.Ticks.Any(t => t.Person == who.Id && words.Local(t.Done).Date == Now.Date);
+
+    private string When(Work work) => state.Now switch
+    {
+        var now when now < work.Start => $"at {At(work.Start)}, in {Words.Minutes((long)Math.Ceiling((work.Start - now).TotalMinutes))}",
+        var now when now < work.End => $"now, {Words.Minutes((long)Math.Ceiling((work.End - now).TotalMinutes))} left",
+        var now when work.Start == work.End => $"due {At(work.Start)}, {Words.Minutes((long)(now - work.End).TotalMinutes)} ago",
+        var now => $"now, {Words.Minutes((long)(now - work.End).TotalMinutes)} over",
+    };
+
+    private string Big(Work work) => work.Operation == "bake" && Oven(work) is { } oven
+        ? $"{oven} out"
+        : StepWords.Big(work.Operation, TiersOf(work.Steps), shop);
+
+    private string? Oven(Work work) => shop.Ovens.FirstOrDefault(o => o.Id == work.Machine)?.Name is { } name && name.Length + 4 <= StepWords.Longest ? name : null;
+
+    private string Second(Work work)
+    {
+        var orderNames = string.Join(", ", work.Steps.Select(OrderOf).Distinct().Select(o => $"{o.Number} {o.Customer.Name}"));
+        var order = OrderOf(work.Steps[0]);
+        var steps = state.Book.Week!.Steps.Where(s => work.Steps.Contains(s.Id)).ToList();
+        var detail = work.Operation switch
+        {
+            "bake" => $"{StepWords.Size(TiersOf(work.Steps), shop)}, {StepWords.TiersOf(work.Steps[0], order)[0].Sponge}",
+            "coat" => DangerWords.Coat(work.Steps, order) ?? StepWords.Detail(steps, TiersOf(work.Steps), order),
+            "box" or "handover" or "leavefridge" or "deliver" => $"for {words.DayAndTime(order.Handover.At)}",
+            _ => StepWords.Detail(steps, TiersOf(work.Steps), order),
+        };
+        var with = work.With.Count > 0 ? $", with {string.Join(" and ", work.With.Select(Name))}" : "";
+        return $"{orderNames}{(detail.Length > 0 ? ". " + detail : "")}{with}";
+    }
+
+    private StripView? Strip(Person who)
+    {
+        var ticks = JustTicked(who.Id).OrderByDescending(t => t.Done).ToList();
+        if (ticks.Count == 0 || StepKey.Parse(ticks[0].Step) is not { } last || !orders.ContainsKey(last.Order.ToString("N")))
+        {
+            return null;
+        }
+
+        var together = ticks.Where(t => StepKey.Parse(t.Step) is { } key && key.Operation == last.Operation && orders.ContainsKey(key.Order.ToString("N")))
+            .Select(t => t.Step).ToList();
+        var said = StepWords.Big(last.Operation, TiersOf(together), shop);
+        return new StripView($"{said}, done {words.Time(words.Local(ticks[0].Done).TimeOfDay)}, {who.Name}.", together);
+    }
+
+    private IEnumerable<Tick> JustTicked(string who) => state.Ticked.Where(t => t.Person == who);
+
+    private string Told(RingAnswer answer)
+    {
+        var time = words.Time(words.Local(answer.At).TimeOfDay);
+        return answer.Kind switch
+        {
+            RingAnswerKind.Done => $"Done by {Name(answer.Person)} {time}",
+            RingAnswerKind.Later => $"{Name(answer.Person)}: ten minutes more, until {words.Time(words.Local(answer.Until ?? answer.At).TimeOfDay)}",
+            RingAnswerKind.Cannot => $"{Name(answer.Person)} can’t: {answer.Reason}. {time}",
+            _ => throw new InvalidOperationException($"Unknown answer {answer.Kind}."),
+        };
+    }
+
+    private string At(Instant at) => words.Local(at) is var local && local.Date == Now.Date ? words.Time(local.TimeOfDay) : words.DayAndTime(local);
+
+    private bool IsNight() => Now.Hour < shop.Settings.DayStarts || Now.Hour >= shop.Settings.DayEnds;
+
+    private string Name(string id) => shop.PersonOf(id)?.Name ?? id;
+
+    private Order OrderOf(string step) => orders[StepKey.Parse(step)!.Value.Order.ToString("N")];
+
+    private IReadOnlyList<CakeTier> TiersOf(IEnumerable<string> steps) =>
+        [.. steps.SelectMany(s => StepWords.TiersOf(s, OrderOf(s))).DistinctBy(t => t.Id).OrderByDescending(t => t.Diameter)];
+}
