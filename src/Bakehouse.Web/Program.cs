@@ -1,6 +1,7 @@
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.Shell;
+using Bakehouse.Web.TheKitchen;
 using Bakehouse.Web.Verbs;
 
 if (Commands.Named(args))
@@ -22,5 +23,6 @@ app.UseGuards();
 app.MapStaticAssets();
 app.MapHealth();
 app.MapWho();
+app.MapKitchen();
 app.MapPages();
 return await app.OpenTheDoor(args);

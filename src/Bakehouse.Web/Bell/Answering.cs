@@ -3,7 +3,6 @@ namespace Bakehouse.Web.Bell;
 using System.Security.Cryptography;
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
-using Bakehouse.Domain;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Web.Access;
 using NodaTime;
@@ -11,30 +10,9 @@ using NodaTime;
 /// <summary>Turns a tap into commands. Every id follows from the one that the screen made, so a tap that is sent twice counts once.</summary>
 public static class Answering
 {
-    /// <summary>
-    /// Answers a ring. "Done" also ticks the other pans of the load; "later" is refused where the slack has run out. The book decides who
-    /// was first.
-    /// </summary>
-    public static async Task<Answer> Answer(this IBook book, Ringer ringer, Who who, Guid id, string ring, RingAnswerKind kind, string reason, CancellationToken cancel)
-    {
-        var open = ringer.Look().Open.FirstOrDefault(r => r.Id == ring);
-        if (kind == RingAnswerKind.Later && open is not null && !open.MayWait(ringer.State.Now))
-        {
-            return new Answer(
-                AnswerKind.Refused,
-                "It can't wait ten minutes more.",
-                [new Problem("ring", ring, "The next fixed step comes sooner than ten minutes from now.", "Do it now, or say why it can't be done.")],
-                null,
-                new Dictionary<string, int>(StringComparer.Ordinal));
-        }
-
-        if (kind == RingAnswerKind.Done && open is { Steps.Count: > 1 })
-        {
-            await book.Tick(who, Derived(id, 0x52), open.Steps.Where(s => s != open.Step), who.Person, null, cancel);
-        }
-
-        return await book.Enter(new AnswerRing(id, who.Person, who.Device, ring, kind, reason), cancel);
-    }
+    /// <summary>Answers a ring. The book decides who was first and whether it may wait.</summary>
+    public static Task<Answer> Answer(this IBook book, Who who, Guid id, string ring, RingAnswerKind kind, string reason, CancellationToken cancel) =>
+        book.Enter(new AnswerRing(id, who.Person, who.Device, ring, kind, reason), cancel);
 
     /// <summary>Ticks a step or a whole batch. The answer is the first that is not a plain yes, else yes.</summary>
     public static Task<Answer> Tick(this IBook book, Who who, Guid id, IEnumerable<string> steps, string by, Instant? done, CancellationToken cancel) =>
@@ -56,7 +34,7 @@ public static class Answering
         return first ?? throw new InvalidOperationException("A tap without a step was sent to the book.");
     }
 
-    /// <summary>The id itself for 0; for others one that follows from it and the number, always the same.</summary>
-    private static Guid Derived(Guid id, int number) =>
-        number == 0 ? id : new Guid(SHA256.HashData([.. id.ToByteArray(), .. BitConverter.GetBytes(number)]).AsSpan(0, 16));
+    /// <summary>The id itself for the first step; for the others one that follows from it and the place, always the same.</summary>
+    private static Guid Derived(Guid id, int place) =>
+        place == 0 ? id : new Guid(SHA256.HashData([.. id.ToByteArray(), .. BitConverter.GetBytes(place)]).AsSpan(0, 16));
 }

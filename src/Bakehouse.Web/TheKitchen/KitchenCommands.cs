@@ -1,0 +1,86 @@
+namespace Bakehouse.Web.TheKitchen;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Reminders;
+using Bakehouse.Web.Access;
+using Bakehouse.Web.Bell;
+using NodaTime;
+using NodaTime.Text;
+
+/// <summary>A tap in the kitchen.</summary>
+/// <param name="Id">Made on the screen; the same tap sent twice counts once.</param>
+/// <param name="Do">tick, undo or answer.</param>
+/// <param name="Steps">Keys of the steps of a tick or undo: one, or all of a batch.</param>
+/// <param name="By">Id of the person who did it; for a tick.</param>
+/// <param name="Done">When, for a tick kept while there was no connection (ISO 8601, UTC); null for now.</param>
+/// <param name="Ring">Id of the ring that is answered.</param>
+/// <param name="Kind">Done, Later or Cannot.</param>
+/// <param name="Reason">Why it can't be done.</param>
+public sealed record Tap(Guid Id, string Do, IReadOnlyList<string>? Steps, string? By, string? Done, string? Ring, string? Kind, string? Reason);
+
+/// <summary>What the screen hears about its tap.</summary>
+public sealed record TapAnswer(bool Accepted, string Message);
+
+/// <summary>
+/// Takes taps over HTTP. A page of another site can't send them: the header must be there, which a browser adds to a foreign request
+/// only after asking (Fetch standard, CORS preflight; we never agree), and what the browser says about the origin must be "same-origin".
+/// </summary>
+internal static class KitchenCommands
+{
+    /// <summary>The header that a tap must carry.</summary>
+    public const string Header = "X-Bakehouse";
+
+    private const int MostSteps = 40;
+
+    public static async Task<IResult> Take(Tap? tap, HttpContext context, IBook book, CancellationToken cancel)
+    {
+        if (!SameOrigin(context.Request) || !KitchenEvents.MayUse(context, book.State.Shop))
+        {
+            return Said(StatusCodes.Status403Forbidden, "This screen may not do that. Say who you are first.");
+        }
+
+        if (tap is null || tap.Id == Guid.Empty || await Enter(tap, WhoAmI.Of(context), book, cancel) is not { } answer)
+        {
+            return Said(StatusCodes.Status400BadRequest, "This tap can’t be read. Load the page again.");
+        }
+
+        var message = answer.Message.Length > 0 ? answer.Message : string.Join(' ', answer.Problems.Select(p => $"{p.Sentence} {p.Try}"));
+        return answer.Kind switch
+        {
+            AnswerKind.Accepted => Results.Json(new TapAnswer(true, message)),
+            AnswerKind.Clash => Said(StatusCodes.Status409Conflict, message),
+            AnswerKind.NotAllowed => Said(StatusCodes.Status403Forbidden, message),
+            _ => Said(StatusCodes.Status422UnprocessableEntity, message),
+        };
+    }
+
+    /// <summary>Enters it; null if it can't be read.</summary>
+    private static async Task<Answer?> Enter(Tap tap, Who who, IBook book, CancellationToken cancel)
+    {
+        var steps = tap.Steps ?? [];
+        var some = steps.Count is > 0 and <= MostSteps;
+        return tap.Do switch
+        {
+            "tick" when some && When(tap.Done) is (true, var done) => await book.Tick(who, tap.Id, steps, tap.By ?? who.Person, done, cancel),
+            "undo" when some => await book.Undo(who, tap.Id, steps, cancel),
+            "answer" when tap.Ring is { Length: > 0 } ring && Enum.TryParse<RingAnswerKind>(tap.Kind, out var kind) && Enum.IsDefined(kind) =>
+                await book.Answer(who, tap.Id, ring, kind, tap.Reason ?? "", cancel),
+            _ => null,
+        };
+    }
+
+    private static (bool Read, Instant? Done) When(string? text) =>
+        text is null ? (true, null) : InstantPattern.ExtendedIso.Parse(text) is { Success: true } parsed ? (true, parsed.Value) : (false, null);
+
+    private static bool SameOrigin(HttpRequest request)
+    {
+        var site = request.Headers["Sec-Fetch-Site"].ToString();
+        var origin = request.Headers.Origin.ToString();
+        return request.Headers[Header] == "kitchen"
+            && site is "" or "same-origin"
+            && (origin.Length == 0 || origin == $"{request.Scheme}://{request.Host}");
+    }
+
+    private static IResult Said(int status, string message) => Results.Json(new TapAnswer(false, message), statusCode: status);
+}

@@ -1,0 +1,111 @@
+namespace Bakehouse.Web.TheKitchen;
+
+using System.Net.ServerSentEvents;
+using System.Runtime.CompilerServices;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Threading.Channels;
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Web.Access;
+using Bakehouse.Web.Bell;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+
+/// <summary>
+/// What the kitchen's screens hear: at once, and then whenever book, rings or minute change, the event "board" with the board and the
+/// ring as HTML in JSON; after 15 s of silence the event "beat". A screen that comes back hears what stands now, so nothing is replayed.
+/// </summary>
+internal static class KitchenEvents
+{
+    private static readonly TimeSpan Beat = TimeSpan.FromSeconds(15);
+
+    // The HTML is encoded already where a person's words stand in it; the text is read as JSON and never as script.
+    private static readonly JsonSerializerOptions Short = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Maps the stream and the taps.</summary>
+    public static void MapKitchen(this WebApplication app)
+    {
+        app.MapGet("/kitchen/events", Hear);
+        app.MapPost("/kitchen/commands", KitchenCommands.Take);
+    }
+
+    /// <summary>The person that a screen is fixed to, or null for everybody.</summary>
+    public static string? Person(Shop? shop, string? named) => shop?.PersonOf(named ?? "")?.Id;
+
+    /// <summary>True if whoever sends the request may use the kitchen.</summary>
+    public static bool MayUse(HttpContext context, Shop? shop) =>
+        shop is not null && Rights.MayOpen("kitchen", shop.PersonOf(WhoAmI.Of(context).Person)?.Role);
+
+    private static IResult Hear(HttpContext context, Ringer ringer, TimeProvider time, IHostApplicationLifetime life, ILoggerFactory logs, string? @for)
+    {
+        if (!MayUse(context, ringer.State.Book.Shop))
+        {
+            return Results.StatusCode(StatusCodes.Status403Forbidden);
+        }
+
+        context.Response.Headers.CacheControl = "no-store";
+        var screens = new Screens(context.RequestServices, ringer, logs);
+        return TypedResults.ServerSentEvents(Stream(screens, ringer, time, @for, life.ApplicationStopping, context.RequestAborted));
+    }
+
+    private static async IAsyncEnumerable<SseItem<string>> Stream(
+        Screens screens, Ringer ringer, TimeProvider time, string? named, CancellationToken closing, [EnumeratorCancellation] CancellationToken gone)
+    {
+        using var end = CancellationTokenSource.CreateLinkedTokenSource(closing, gone);
+        var changes = Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite });
+        void Note(WhatRings state) => changes.Writer.TryWrite(true);
+        ringer.Changed += Note;
+        try
+        {
+            var last = "";
+            while (!end.IsCancellationRequested)
+            {
+                var now = await screens.Draw(named);
+                yield return now == last ? new SseItem<string>("", "beat") : new SseItem<string>(now, "board");
+                last = now;
+                await Wait(changes.Reader, time, end.Token);
+            }
+        }
+        finally
+        {
+            ringer.Changed -= Note;
+        }
+    }
+
+    /// <summary>Until something changed, the beat is due, or nobody listens any more.</summary>
+    private static async Task Wait(ChannelReader<bool> changes, TimeProvider time, CancellationToken end)
+    {
+        using var beat = new CancellationTokenSource(Beat, time);
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(beat.Token, end);
+        try
+        {
+            await changes.ReadAsync(either.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            // The beat, or the end: the caller looks which.
+        }
+    }
+
+    /// <summary>Draws board and ring as one screen needs them.</summary>
+    private sealed class Screens(IServiceProvider services, Ringer ringer, ILoggerFactory logs)
+    {
+        public async Task<string> Draw(string? named)
+        {
+            var state = ringer.State;
+            if (state.Book.Shop is not { } shop)
+            {
+                return "{}";
+            }
+
+            var view = new KitchenReader(state, shop, Person(shop, named)).Read();
+            await using var renderer = new HtmlRenderer(services, logs);
+            var parameters = ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { ["It"] = view });
+            var (board, rings) = await renderer.Dispatcher.InvokeAsync(async () => (
+                (await renderer.RenderComponentAsync<Board>(parameters)).ToHtmlString(),
+                (await renderer.RenderComponentAsync<RingScreen>(parameters)).ToHtmlString()));
+            return JsonSerializer.Serialize(new { board, rings, night = view.IsNight }, Short);
+        }
+    }
+}

@@ -1,0 +1,212 @@
+// The kitchen's screen: hears what stands, sends taps, keeps them while there is no connection, rings.
+const page = document.getElementById("kitchen");
+const board = document.getElementById("board");
+const rings = document.getElementById("rings");
+const offline = document.getElementById("offline");
+const sound = document.getElementById("sound");
+const clock = () => new Date().toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
+const keep = (name, value) => { try { localStorage.setItem(name, value); } catch { /* private window: not kept */ } };
+const kept = name => { try { return localStorage.getItem(name); } catch { return null; } };
+
+// A phone shows the list of whoever holds it.
+if (innerWidth < 700 && !new URLSearchParams(location.search).has("for") && page.dataset.me) {
+  location.replace(`/kitchen?for=${page.dataset.me}`);
+}
+
+// ---- colours: by the hour of the shop, or as tapped on this screen
+function paint() {
+  const wish = kept("colours") ?? "auto";
+  page.classList.toggle("night", wish === "night" || (wish === "auto" && page.dataset.night === "yes"));
+  for (const button of document.querySelectorAll("[data-colours]")) {
+    button.setAttribute("aria-pressed", String(button.dataset.colours === wish));
+    button.classList.toggle("main", button.dataset.colours === wish);
+  }
+}
+paint();
+
+// ---- hearing
+let heard = Date.now();
+let lastPlan = clock();
+let stream;
+
+function listen() {
+  stream?.close();
+  stream = new EventSource(`/kitchen/events?for=${encodeURIComponent(page.dataset.for)}`);
+  stream.addEventListener("board", event => { connected(); draw(JSON.parse(event.data)); });
+  stream.addEventListener("beat", connected);
+  stream.onerror = lost;
+}
+
+function connected() {
+  heard = Date.now();
+  lastPlan = clock();
+  if (!offline.hidden && !offline.dataset.back) back();
+}
+
+function lost() {
+  if (!offline.hidden && !offline.dataset.back) return;
+  delete offline.dataset.back;
+  offline.hidden = false;
+  offline.textContent = `No connection since ${clock()}. Plan of ${lastPlan}. Ticks are kept here and sent later.`;
+}
+
+async function back() {
+  offline.dataset.back = "yes";
+  const sent = await sendKept();
+  offline.textContent = sent > 0 ? `Connected again, ${sent} ${sent === 1 ? "tick" : "ticks"} sent. Tap to close.` : "";
+  offline.hidden = sent === 0;
+}
+offline.addEventListener("click", () => { if (offline.dataset.back) offline.hidden = true; });
+
+// Three beats missed, or a stream that the browser gave up: begin anew. The server may have been started again, then so is the page.
+setInterval(async () => {
+  if (stream.readyState !== EventSource.CLOSED && Date.now() - heard < 45000) return;
+  lost();
+  try {
+    if ((await fetch("/healthz", { cache: "no-store" })).ok) { heard = Date.now(); listen(); }
+  } catch { /* still away */ }
+}, 2000);
+
+function draw(now) {
+  if (now.board === undefined) return;
+  const at = document.activeElement?.dataset?.key;
+  swap(board, now.board);
+  if (swap(rings, now.rings)) ring();
+  page.dataset.night = now.night ? "yes" : "no";
+  paint();
+  if (at) document.querySelector(`[data-key="${CSS.escape(at)}"]`)?.focus();
+}
+
+function swap(place, html) {
+  if (place.dataset.html === html) return false;
+  const open = place.querySelector("details[open]")?.dataset.key;
+  const before = place.firstElementChild?.dataset.ring;
+  place.dataset.html = html;
+  place.innerHTML = html;
+  const details = open && place.querySelector(`details[data-key="${open}"]`);
+  if (details && place.firstElementChild?.dataset.ring === before) details.open = true;
+  return true;
+}
+
+// ---- ringing
+let ringing = null;
+let again;
+
+function ring() {
+  const screen = rings.querySelector(".ring");
+  const id = screen?.dataset.ring ?? null;
+  page.classList.toggle("rings", id !== null);
+  board.inert = id !== null;
+  if (id === ringing) { screen?.classList.add("was-there"); return; }
+  ringing = id;
+  clearInterval(again);
+  if (!screen) return;
+  screen.querySelector("[data-key=ring-done]").focus();
+  chime(3);
+  // A late one sounds once, gently; one that is due now until somebody answers.
+  if (!screen.dataset.late) again = setInterval(() => chime(3), 5000);
+}
+
+let audio;
+function chime(times) {
+  if (audio?.state !== "running") return;
+  for (let i = 0; i < times; i++) {
+    const tone = audio.createOscillator();
+    const loud = audio.createGain();
+    const at = audio.currentTime + i * 0.32;
+    tone.frequency.value = i % 2 ? 1175 : 880;
+    loud.gain.setValueAtTime(0, at);
+    loud.gain.linearRampToValueAtTime(0.6, at + 0.02);
+    loud.gain.exponentialRampToValueAtTime(0.001, at + 0.28);
+    tone.connect(loud).connect(audio.destination);
+    tone.start(at);
+    tone.stop(at + 0.3);
+  }
+}
+
+// A browser lets a page sound only after a tap on it.
+async function unlock() {
+  try {
+    audio ??= new AudioContext();
+    await audio.resume();
+    if (audio.state === "running") { sound.hidden = true; }
+  } catch { /* no sound on this device: the bar goes on saying so */ }
+  awake();
+}
+async function awake() {
+  try { await navigator.wakeLock?.request("screen"); } catch { /* the device decides */ }
+}
+document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") awake(); });
+sound.addEventListener("click", async () => { await unlock(); chime(1); });
+awake();
+
+// ---- taps
+const newId = () => {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  const hex = Array.from(bytes, b => b.toString(16).padStart(2, "0")).join("");
+  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
+};
+
+const post = tap => fetch("/kitchen/commands", {
+  method: "POST",
+  headers: { "Content-Type": "application/json", "X-Bakehouse": "kitchen" },
+  body: JSON.stringify(tap),
+});
+
+const waiting = () => JSON.parse(kept("taps") ?? "[]");
+
+// Sends what was kept, oldest first. A tap that the book has already is answered the same and so counts once.
+async function sendKept() {
+  let sent = 0;
+  for (const tap of waiting()) {
+    try {
+      const answer = await post(tap);
+      if (answer.status >= 500) break;
+      if (answer.ok) sent++;
+    } catch { break; }
+    keep("taps", JSON.stringify(waiting().filter(t => t.id !== tap.id)));
+  }
+  return sent;
+}
+
+async function send(tap, button) {
+  button.disabled = true;
+  button.classList.add("is-sending");
+  try {
+    const answer = await post(tap);
+    if (answer.status >= 500) throw new Error(String(answer.status));
+    if (!answer.ok) { tell((await answer.json()).message); settle(button); }
+  } catch {
+    if (tap.do === "tick") tap.done = new Date().toISOString();
+    if (tap.do !== "answer") keep("taps", JSON.stringify([...waiting(), tap]));
+    else settle(button);
+    lost();
+  }
+}
+
+const settle = button => { button.disabled = false; button.classList.remove("is-sending"); };
+
+function tell(message) {
+  const line = document.createElement("p");
+  line.className = "told is-no";
+  line.setAttribute("role", "alert");
+  line.textContent = message;
+  page.append(line);
+  setTimeout(() => line.remove(), 10000);
+}
+
+document.addEventListener("click", event => {
+  if (audio?.state !== "running") unlock();
+  const colours = event.target.closest("[data-colours]");
+  if (colours) { keep("colours", colours.dataset.colours); paint(); return; }
+  const button = event.target.closest("[data-do]");
+  if (!button) return;
+  const { do: what, steps, by, kind, reason } = button.dataset;
+  send({
+    id: newId(), do: what, steps: steps?.split(" "), by, kind, reason,
+    ring: what === "answer" ? button.closest(".ring").dataset.ring : undefined,
+  }, button);
+});
+
+ring();
+listen();
