@@ -15,6 +15,9 @@ public sealed class BookInHand : IBook
 
     public event Action<BookState>? Changed;
 
+    /// <summary>Pages that listen for a change.</summary>
+    public int Listeners => Changed?.GetInvocationList().Length ?? 0;
+
     /// <summary>Every command that was entered.</summary>
     public IList<Command> Heard { get; } = [];
 
@@ -65,6 +68,13 @@ public sealed class BookInHand : IBook
     {
         Changed?.Invoke(State);
         return Task.CompletedTask;
+    }
+
+    /// <summary>Something changed: this stands now.</summary>
+    public void Say(BookState state)
+    {
+        State = state;
+        Changed?.Invoke(State);
     }
 
     /// <summary>Writes an order as it is.</summary>

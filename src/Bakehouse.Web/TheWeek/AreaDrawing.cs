@@ -62,7 +62,7 @@ public sealed record AreaDrawing(
         return new AreaDrawing(
             area, name, $"{area.Places} places", y, high, foot - (area.Places * px), foot, px, StripsOf(facts, axis, area, foot, px), [.. edge],
             fullest, Math.Clamp(x, half, Math.Max(half, axis.Width - half)),
-            [.. area.TooFull.Select(t => (axis.X(t.From), axis.X(t.To) - axis.X(t.From), $"{t.TooMany} too many, {Hour(words, t.From)} to {Hour(words, t.To)}"))]);
+            [.. area.TooFull.Select(t => (axis.X(t.From), axis.X(t.To) - axis.X(t.From), $"{t.TooMany} too many in the {(area.Kind == "fridge" ? "fridges" : "freezer")}, {Hour(words, t.From)} to {Hour(words, t.To)}"))]);
     }
 
     private static readonly System.Globalization.CultureInfo Culture = System.Globalization.CultureInfo.GetCultureInfo("en-GB");

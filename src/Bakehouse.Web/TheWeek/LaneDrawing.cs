@@ -56,7 +56,7 @@ internal static class LaneDrawing
             var (step, (x, wide)) = (run.Step, RowDrawing.Place(axis, run.Step.From, run.Step.To));
             var (top, tall) = Abreast.Place(y + Air, high - (2 * Air), run.Track, run.Of);
             var cake = cakes.GetValueOrDefault(step.Cake);
-            var text = cake is not null && run.Of == 1 && step.Look == StepLook.Hands && wide >= (cake.Number.Length * 9.2) + 5 ? cake.Number : "";
+            var text = cake is not null && run.Of == 1 && RowDrawing.InkOf(step, cake) != Ink.Late && step.Look == StepLook.Hands && wide >= (cake.Number.Length * 9.2) + 5 ? cake.Number : "";
             return new Block(step, x, top, wide, tall, RowDrawing.InkOf(step, cake), text);
         })];
     }

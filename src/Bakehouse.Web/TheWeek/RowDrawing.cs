@@ -22,7 +22,7 @@ internal sealed class RowDrawing(PlanFacts facts, TimeAxis axis)
         var middle = y + (WeekPicture.RowHigh / 2);
         var drawn = cake.Steps.Where(s => s.Id != cake.Out && s.Operation != "return" && axis.Shows(s.From, s.To)).ToList();
         var flag = cake.Flag <= axis.To && cake.Flag >= axis.From ? FlagOf(cake) : null;
-        double? spare = flag is not null && cake.Last < cake.Flag && cake.Last >= axis.From ? axis.X(cake.Last) : null;
+        double? spare = flag is not null && cake.Standing.Ready < cake.Flag && cake.Flag > axis.From ? axis.X(cake.Standing.Ready) : null;
         return new CakeRow(
             cake,
             y,
@@ -58,7 +58,7 @@ internal sealed class RowDrawing(PlanFacts facts, TimeAxis axis)
     {
         var (y, high) = Abreast.Place(middle - (BlockHigh / 2), BlockHigh, track, of);
         var (x, wide) = Place(axis, step.From, step.To);
-        return new Block(step, x, y, wide, high, InkOf(step, cake), of > 1 ? "" : Text(step, wide));
+        return new Block(step, x, y, wide, high, InkOf(step, cake), of > 1 || InkOf(step, cake) == Ink.Late ? "" : Text(step, wide));
     }
 
     private string Text(StepFacts step, double wide)

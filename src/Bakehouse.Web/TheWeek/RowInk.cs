@@ -12,7 +12,7 @@ internal static class RowInk
     public static string Row(CakeRow row)
     {
         var svg = new Svg();
-        var middle = row.Y + (WeekPicture.RowHigh / 2);
+        var spare = row.Y + 38;
         foreach (var band in row.Bands)
         {
             svg.Rect($"w-{(band.Kind == "van" ? "bench" : band.Kind)}", band.X, band.Y, band.Wide, band.High);
@@ -20,7 +20,7 @@ internal static class RowInk
 
         if (row is { SpareFrom: { } from, Flag: { } end })
         {
-            svg.Path("w-spare", $"M{Svg.F(from)} {Svg.F(middle)}H{Svg.F(end.Pole)}");
+            svg.Path("w-spare", $"M{Svg.F(from)} {Svg.F(spare)}H{Svg.F(end.Pole)}");
         }
 
         foreach (var block in row.Blocks)

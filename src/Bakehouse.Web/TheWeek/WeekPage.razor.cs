@@ -99,13 +99,13 @@ public partial class WeekPage
             module = await Js.InvokeAsync<IJSObjectReference>("import", "/js/week.js");
         }
 
-        if (module is not null && !watching && Picture is { Rows.Count: > 0 } && !asTable)
+        var drawn = Picture is { Rows.Count: > 0 } && !asTable;
+        var begin = drawn && !watching && module is not null;
+        watching = drawn && module is not null;
+        if (begin)
         {
-            watching = true;
-            await module.InvokeVoidAsync("watch", tray, self);
+            await module!.InvokeVoidAsync("watch", tray, self);
         }
-
-        watching &= !asTable;
     }
 
     private void Changed(BookState state) => _ = InvokeAsync(() =>

@@ -6,6 +6,8 @@ using NodaTime;
 /// <summary>Why a step stands where it stands, from the least and most times of what waits before and after it.</summary>
 internal static class WhyThen
 {
+    private const int Day = 24 * 60;
+
     /// <summary>Sentences; empty if nothing but hands decides.</summary>
     public static IReadOnlyList<string> Of(PlanFacts facts, CakeFacts cake, StepFacts step)
     {
@@ -31,7 +33,7 @@ internal static class WhyThen
                 : $"Done by {When(words, last)} at the latest, when “{Name(after.ToStep)}” begins.");
         }
 
-        var longest = cake.Waits.Where(w => w.FromStep == step.Id && w.Most < 7 * 24 * 60).MinBy(w => w.Most);
+        var longest = cake.Waits.Where(w => w.FromStep == step.Id && w.Most <= Day).MinBy(w => w.Most);
         if (longest is not null)
         {
             says.Add($"Not much sooner: at most {Words.Minutes(longest.Most)} {Where(longest.Kind)} until “{Name(longest.ToStep)}”.");
