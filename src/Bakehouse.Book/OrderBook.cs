@@ -24,6 +24,7 @@ public sealed class OrderBook : IBook, IDisposable
     private readonly Ledger ledger;
     private readonly Announcer announcer;
     private readonly SemaphoreSlim turn = new(1);
+    private int closed;
 
     private OrderBook(BookFile file, IPlanner planner, IClock clock, ILogger log)
     {
@@ -104,6 +105,12 @@ public sealed class OrderBook : IBook, IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
+        if (Interlocked.Exchange(ref closed, 1) == 1)
+        {
+            return;
+        }
+
+        // Whoever is writing finishes first.
         turn.Wait();
         announcer.Dispose();
         file.Dispose();

@@ -21,8 +21,9 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
     /// <summary>The newest version of an order, or null.</summary>
     public Order? Order(Guid id) => State.Orders.FirstOrDefault(o => o.Id == id);
 
-    /// <summary>All orders with this version in the place of its former one.</summary>
-    public IReadOnlyList<Order> OrdersWith(Order order) => [.. State.Orders.Where(o => o.Id != order.Id), order];
+    /// <summary>All orders with these versions in the places of their former ones.</summary>
+    public IReadOnlyList<Order> OrdersWith(params Order[] changed) =>
+        [.. State.Orders.Where(o => !Array.Exists(changed, c => c.Id == o.Id)), .. changed];
 
     /// <summary>Ticks of an order that stand, whether it is planned or not.</summary>
     public IReadOnlyList<Tick> TicksOf(Guid order)

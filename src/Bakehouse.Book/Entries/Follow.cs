@@ -6,9 +6,9 @@ using Bakehouse.Domain.Planning;
 /// <summary>The plan follows a fact as far as it can; where it can't, the wall stays and the message says why.</summary>
 internal sealed record Follow(Wall? Wall, IReadOnlyDictionary<string, int> Late, string Message)
 {
-    public static Follow Of(Desk desk, Order changed, IReadOnlyList<Tick> ticks)
+    public static Follow Of(Desk desk, IReadOnlyList<Order> changed, IReadOnlyList<Tick> ticks)
     {
-        var fitted = desk.Fitting.Push(desk.OrdersWith(changed), ticks, desk.State.Wall);
+        var fitted = desk.Fitting.Push(desk.OrdersWith([.. changed]), ticks, desk.State.Wall);
         if (fitted.IsPlan)
         {
             return new Follow(fitted.Wall, fitted.Late, "");

@@ -60,7 +60,8 @@ internal static class OrderEntry
         }
 
         var owner = desk.Shop.PersonOf(command.Person)?.Role == Role.Owner;
-        var wrong = OrderChecks.Problems(after, desk.Shop, desk.Now, owner);
+        // The notice counts for what is new; a version that stands was taken in time.
+        var wrong = OrderChecks.Problems(after with { Version = before?.Version ?? 0 }, desk.Shop, desk.Now, owner);
         var old = before is not null && (Stages.IsPlanned(before.Stage) || !Stages.IsPlanned(after.Stage))
             ? OrderChecks.Problems(before, desk.Shop, desk.Now, owner)
             : [];

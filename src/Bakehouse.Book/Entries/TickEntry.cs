@@ -1,9 +1,7 @@
 namespace Bakehouse.Book.Entries;
 
-using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Methods;
-using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using NodaTime;
 
@@ -22,8 +20,7 @@ internal static class TickEntry
             return Outcome.Refused(command.Step, new Problem("step", command.Step, "The book knows no such step.", "Load the work list again."));
         }
 
-        var ticks = desk.TicksOf(order.Id);
-        if (ticks.FirstOrDefault(t => t.Step == command.Step) is { } first)
+        if (desk.TicksOf(order.Id).FirstOrDefault(t => t.Step == command.Step) is { } first)
         {
             return Outcome.Clash(command.Step, $"{desk.NameOf(first.Person)} did it at {desk.Clock(first.Done)}.", order);
         }
@@ -31,7 +28,7 @@ internal static class TickEntry
         var problems = Problems(command, desk);
         return problems.Count > 0
             ? Outcome.Refused(command.Step, problems[0].Sentence, problems)
-            : Write(command, desk, order, ticks);
+            : Ticking.Decide(command, desk, command.Step, [new Tick(command.Step, command.Done ?? desk.Now, command.By)]);
     }
 
     private static List<Problem> Problems(TickStep command, Desk desk)
@@ -54,28 +51,4 @@ internal static class TickEntry
 
         return problems;
     }
-
-    private static Outcome Write(TickStep command, Desk desk, Order order, IReadOnlyList<Tick> ticks)
-    {
-        var tick = new Tick(command.Step, command.Done ?? desk.Now, command.By);
-        var ends = desk.State.Week!.Orders.First(o => Guid.Parse(o.Id) == order.Id);
-        var after = StageChange.Of(order, StageChange.After(order.Stage, [.. ticks, tick], ends));
-        var followed = Follow.Of(desk, after, [.. desk.State.Ticks, tick]);
-        return Outcome.Accepted(command.Step, new Change(followed.Wall, book =>
-        {
-            book.Ticks.Add(Row(command, desk, order, tick));
-            StageChange.Write(book, command, desk, order, after);
-        }), after, followed.Late, followed.Message);
-    }
-
-    private static TickRow Row(TickStep command, Desk desk, Order order, Tick tick) => new()
-    {
-        Step = tick.Step,
-        Order = order.Id,
-        Done = tick.Done,
-        By = tick.Person,
-        Person = command.Person,
-        Device = command.Device,
-        Written = desk.Now,
-    };
 }

@@ -35,7 +35,7 @@ internal static class UndoEntry
         var week = Week.From(desk.OrdersWith(order with { Stage = Stage.InWork }), desk.Shop, ticks, desk.State.Wall, desk.Now);
         var ends = week.Orders.First(o => Guid.Parse(o.Id) == order.Id);
         var after = StageChange.Of(order, StageChange.After(order.Stage, left, ends));
-        var followed = Follow.Of(desk, after, ticks);
+        var followed = Follow.Of(desk, [after], ticks);
         return Outcome.Accepted(command.Step, new Change(followed.Wall, book =>
         {
             TakeBack(book, command, desk);

@@ -32,8 +32,8 @@ internal sealed class BookFile : IDisposable
         try
         {
             RefuseOldEngine();
-            RefuseNewer(full);
             var file = new BookFile(full, taken);
+            file.RefuseNewer();
             file.BringUpToDate();
             return file;
         }
@@ -92,21 +92,21 @@ internal sealed class BookFile : IDisposable
     }
 
     /// <summary>Looks read-only, before anything else opens the file.</summary>
-    private static void RefuseNewer(string path)
+    private void RefuseNewer()
     {
-        if (!File.Exists(path) || new FileInfo(path).Length == 0)
+        if (!File.Exists(Path) || new FileInfo(Path).Length == 0)
         {
             return;
         }
 
-        using var context = new BookContext(Options(path));
+        using var context = Context();
         var known = context.Database.GetMigrations().ToHashSet(StringComparer.Ordinal);
-        using var reader = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
+        using var reader = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = Path, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
         reader.Open();
         var newer = Applied(reader).Where(m => !known.Contains(m)).ToList();
         if (newer.Count > 0)
         {
-            throw new BookClosedException($"The book {path} was written by a newer Bakehouse ({newer[^1]}). Start that one; the book was not touched.");
+            throw new BookClosedException($"The book {Path} was written by a newer Bakehouse ({newer[^1]}). Start that one; the book was not touched.");
         }
     }
 

@@ -1,7 +1,6 @@
 namespace Bakehouse.Book.Keeping;
 
 using System.Globalization;
-using System.Text;
 
 /// <summary>One Bakehouse for one book: an open lock file beside it, let go by the system when the process ends, however it ends.</summary>
 internal sealed class BookLock : IDisposable
@@ -21,29 +20,18 @@ internal sealed class BookLock : IDisposable
         }
         catch (IOException trouble)
         {
-            throw new BookClosedException($"Another Bakehouse ({Holder(path)}) has the book {book} open. Close it first, or open another book.", trouble);
+            throw new BookClosedException($"Another Bakehouse ({Holder(book)}) has the book {book} open. Close it first, or open another book.", trouble);
         }
 
-        taken.SetLength(0);
-        taken.Write(Encoding.ASCII.GetBytes(Environment.ProcessId.ToString(CultureInfo.InvariantCulture)));
-        taken.Flush();
+        // The lock file itself can't be read by others while it is held.
+        File.WriteAllText(PidOf(book), Environment.ProcessId.ToString(CultureInfo.InvariantCulture));
         return new BookLock(taken);
     }
 
     public void Dispose() => file.Dispose();
 
-    private static string Holder(string path)
-    {
-        try
-        {
-            using var read = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            using var text = new StreamReader(read, Encoding.ASCII);
-            return $"process {text.ReadToEnd().Trim()}";
-        }
-        catch (IOException)
-        {
-            // Some systems let nobody read a locked file; the refusal stands all the same.
-            return "another process";
-        }
-    }
+    private static string PidOf(string book) => book + ".pid";
+
+    private static string Holder(string book) =>
+        File.Exists(PidOf(book)) ? $"process {File.ReadAllText(PidOf(book)).Trim()}" : "a process that has only just started";
 }

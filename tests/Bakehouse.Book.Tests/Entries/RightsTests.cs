@@ -1,0 +1,67 @@
+namespace Bakehouse.Book.Tests.Entries;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Shops;
+
+/// <summary>Every command for every role, written out: a new command fails here until somebody has decided who may enter it.</summary>
+public sealed class RightsTests
+{
+    private static readonly Dictionary<string, string> Expected = new(StringComparer.Ordinal)
+    {
+        //                     Owner Baker Decorator Counter Driver
+        [nameof(SetUpShop)] = "yes   no    no        no      no",
+        [nameof(OpenSample)] = "yes   no    no        no      no",
+        [nameof(WriteOrder)] = "yes   yes   no        yes     no",
+        [nameof(MoveStage)] = "yes   yes   no        yes     no",
+        [nameof(KeepDraft)] = "yes   yes   no        yes     no",
+        [nameof(TickStep)] = "yes   yes   yes       yes     no",
+        [nameof(UndoTick)] = "yes   yes   yes       yes     no",
+        [nameof(AnswerRing)] = "yes   yes   yes       yes     no",
+    };
+
+    public static IReadOnlyList<Type> Commands { get; } =
+        [.. typeof(Command).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Command))).OrderBy(t => t.Name, StringComparer.Ordinal)];
+
+    public static TheoryData<string, Role> Cells =>
+        [.. from command in Commands from role in Enum.GetValues<Role>() select new TheoryDataRow<string, Role>(command.Name, role)];
+
+    [Theory]
+    [MemberData(nameof(Cells))]
+    public void Each_cell_of_the_table_is_as_decided(string command, Role role)
+    {
+        Assert.True(Expected.TryGetValue(command, out var row), $"{command} has no row here.");
+        var cells = row.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+        var type = Commands.Single(c => c.Name == command);
+        Assert.True(EntryRights.Knows(type), $"{command} has no row in the table.");
+        Assert.Equal(cells[(int)role] == "yes", EntryRights.May(type, role));
+    }
+
+    [Fact]
+    public void A_stranger_may_only_begin_an_empty_book()
+    {
+        Assert.Equal(
+            [nameof(KeepDraft), nameof(OpenSample), nameof(SetUpShop)],
+            Commands.Where(c => EntryRights.May(c, null, emptyBook: true)).Select(c => c.Name));
+        Assert.DoesNotContain(Commands, c => EntryRights.May(c, null));
+    }
+
+    [Fact]
+    public void A_command_without_a_row_is_for_nobody() =>
+        Assert.DoesNotContain(Enum.GetValues<Role>(), role => EntryRights.May(typeof(Unlisted), role));
+
+    [Fact]
+    public async Task The_book_itself_refuses_and_writes_nothing()
+    {
+        using var disk = new BookOnDisk();
+
+        var driver = await disk.Write(BookOnDisk.Order(), "sal");
+        var stranger = await disk.Write(BookOnDisk.Order(), "nobody");
+        var baker = await disk.Enter(new SetUpShop(BookOnDisk.NewId(), "petra", "tablet", BookOnDisk.Shop with { Version = 1 }));
+
+        Assert.All([driver, stranger, baker], a => Assert.Equal(AnswerKind.NotAllowed, a.Kind));
+        Assert.Equal(1, disk.Book.State.Head);
+    }
+
+    private sealed record Unlisted(Guid Id, string Person, string Device) : Command(Id, Person, Device);
+}

@@ -1,0 +1,109 @@
+namespace Bakehouse.Book.Tests.Entries;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+public sealed class ShopEntryTests
+{
+    [Fact]
+    public async Task Everything_wrong_with_a_shop_is_told_at_once()
+    {
+        using var disk = new BookOnDisk(withShop: false);
+        var shop = BookOnDisk.Shop with
+        {
+            Name = " ",
+            Zone = "Europe/Camelot",
+            People = [BookOnDisk.Shop.People[1] with { Skills = ["juggle"], Shifts = [new Shift(IsoDayOfWeek.Monday, new LocalTime(14, 0), new LocalTime(6, 0))] }, BookOnDisk.Shop.People[1]],
+            Ovens = [],
+            Shelves = [BookOnDisk.Shop.Shelves[0] with { Clear = Length.FromCentimetres(2) }],
+            Turntables = 0,
+        };
+
+        var answer = await Set(disk, shop);
+
+        Assert.Equal(AnswerKind.Refused, answer.Kind);
+        Assert.Equal(
+            ["name", "zone", "people", "people", "Petra", "Petra", "ovens", "Fridge 1 level 1, clear height", "turntables"],
+            answer.Problems.Select(p => p.Where));
+        Assert.Null(disk.Book.State.Shop);
+    }
+
+    [Fact]
+    public async Task A_shop_without_people_is_refused()
+    {
+        using var disk = new BookOnDisk(withShop: false);
+
+        var answer = await Set(disk, BookOnDisk.Shop with { People = [] });
+
+        Assert.Equal("Nobody works here.", answer.Problems.Single().Sentence);
+    }
+
+    [Fact]
+    public async Task Two_owners_save_at_once_and_the_second_is_told()
+    {
+        using var disk = new BookOnDisk();
+        var read = disk.Book.State.Shop!;
+
+        var first = await Set(disk, read with { Name = "Tolliver Row" }, "ines");
+        var second = await Set(disk, read with { Name = "Row of Tolliver" }, "ines");
+
+        Assert.Equal(AnswerKind.Accepted, first.Kind);
+        Assert.Equal(AnswerKind.Clash, second.Kind);
+        Assert.Equal(("Tolliver Row", 2), (disk.Book.State.Shop!.Name, disk.Book.State.Shop.Version));
+    }
+
+    [Fact]
+    public async Task A_changed_shift_moves_the_plan_with_it()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order(day: 24));
+        var read = disk.Book.State.Shop!;
+        // Petra, the only other baker, is away: Ines, the owner, bakes now.
+        var away = read with { People = [.. read.People.Select(p => p.Id == "petra" ? p with { Shifts = [], Overtime = [] } : p)] };
+
+        var answer = await Set(disk, away, "ines");
+
+        Assert.Equal(AnswerKind.Accepted, answer.Kind);
+        Assert.DoesNotContain(disk.Book.State.Wall!.Plan.Steps, s => s.People.Contains("petra"));
+        Assert.True(Judge.Examine(disk.Book.State.Week!, disk.Book.State.Wall.From(disk.Book.State.Week!.Epoch)).Feasible);
+    }
+
+    [Fact]
+    public async Task The_sample_opens_in_an_empty_book_only()
+    {
+        using var disk = new BookOnDisk(withShop: false);
+
+        var opened = await disk.Enter(new OpenSample(BookOnDisk.NewId(), "", "start"));
+        var again = await disk.Enter(new OpenSample(BookOnDisk.NewId(), "ines", "start"));
+
+        Assert.Equal(AnswerKind.Accepted, opened.Kind);
+        Assert.Equal(AnswerKind.Refused, again.Kind);
+        var state = disk.Book.State;
+        Assert.True(state.Shop!.IsSample);
+        Assert.NotEmpty(state.Orders);
+        Assert.NotNull(state.Wall);
+        var next = await disk.Write(BookOnDisk.Order(day: 24));
+        Assert.Equal(AnswerKind.Accepted, next.Kind);
+    }
+
+    [Fact]
+    public async Task A_draft_survives_closing_the_book_and_is_seen_on_its_own_screen_only()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Enter(new KeepDraft(BookOnDisk.NewId(), "wren", "counter", "Mo"));
+        await disk.Enter(new KeepDraft(BookOnDisk.NewId(), "wren", "counter", "Moss, \u2603 \U0001F382"));
+        disk.Reopen();
+
+        Assert.Equal("Moss, \u2603 \U0001F382", await disk.Book.Draft("counter", TestContext.Current.CancellationToken));
+        Assert.Null(await disk.Book.Draft("office", TestContext.Current.CancellationToken));
+
+        await disk.Enter(new KeepDraft(BookOnDisk.NewId(), "wren", "counter", null));
+        Assert.Null(await disk.Book.Draft("counter", TestContext.Current.CancellationToken));
+    }
+
+    private static Task<Answer> Set(BookOnDisk disk, Shop shop, string person = "") =>
+        disk.Enter(new SetUpShop(BookOnDisk.NewId(), person, "office", shop));
+}

@@ -1,0 +1,127 @@
+namespace Bakehouse.Book.Tests.Entries;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Keeping;
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using NodaTime;
+
+public sealed class TickEntryTests
+{
+    [Fact]
+    public async Task The_first_step_puts_an_order_in_work_boxing_makes_it_ready_and_handing_over_ends_it()
+    {
+        using var disk = new BookOnDisk();
+        var order = (await disk.Write(BookOnDisk.Order())).Order!;
+        var ends = disk.Book.State.Week!.Orders.Single();
+        var stages = new List<Stage>();
+        foreach (var row in disk.Book.State.Wall!.Plan.Steps.OrderBy(s => s.Start).Select(s => (s.Step, End: End(disk, s))).ToList())
+        {
+            disk.Clock.Reset(Instant.Max(disk.Clock.GetCurrentInstant(), row.End));
+            var answer = await Tick(disk, row.Step);
+            Assert.Equal((AnswerKind.Accepted, ""), (answer.Kind, answer.Message));
+            stages.Add(answer.Order!.Stage);
+            Assert.Equal(row.Step == ends.Out ? Stage.HandedOver : stages[^1], stages[^1]);
+        }
+
+        Assert.Equal([Stage.InWork, Stage.Ready, Stage.HandedOver], stages.Distinct());
+        Assert.Null(disk.Book.State.Wall);
+        var history = await disk.Book.History(order.Id, TestContext.Current.CancellationToken);
+        Assert.Equal([Stage.Booked, Stage.InWork, Stage.Ready, Stage.HandedOver], history.Select(v => v.Order.Stage));
+    }
+
+    [Fact]
+    public async Task The_first_to_tick_a_step_wins_and_the_second_is_told_who_and_when()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order());
+        var step = First(disk);
+
+        disk.Clock.AdvanceMinutes(11);
+        await Tick(disk, step);
+        disk.Clock.AdvanceMinutes(5);
+        var second = await Tick(disk, step, "dov");
+
+        // 07:11 UTC is 08:11 in London in summer time.
+        Assert.Equal((AnswerKind.Clash, "Petra did it at 08:11."), (second.Kind, second.Message));
+        Assert.Equal("petra", disk.Book.State.Ticks.Single().Person);
+    }
+
+    [Fact]
+    public async Task A_late_tick_pushes_what_follows_and_leaves_other_cakes_alone()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order("Hale", 17));
+        await disk.Write(BookOnDisk.Order("Moss", 24));
+        var before = disk.Book.State.Wall!;
+        var first = before.Plan.Steps.MinBy(s => s.Start)!;
+        disk.Clock.Reset(before.Epoch + Duration.FromMinutes(first.Start + 240));
+
+        var answer = await Tick(disk, first.Step);
+
+        Assert.Equal(AnswerKind.Accepted, answer.Kind);
+        var moss = disk.Book.State.Orders.Single(o => o.Customer.Name == "Moss").Id;
+        var breaches = Judge.KeepsEveryRow(before.Plan, disk.Book.State.Wall!.From(before.Epoch));
+        Assert.Contains(breaches, b => b.Step == first.Step);
+        Assert.DoesNotContain(breaches, b => StepKey.Parse(b.Step!)?.Order == moss);
+        Assert.True(Judge.Examine(disk.Book.State.Week!, disk.Book.State.Wall!.From(disk.Book.State.Week!.Epoch)).Feasible);
+    }
+
+    [Fact]
+    public async Task A_step_nobody_knows_a_person_nobody_knows_and_a_time_to_come_are_told()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order());
+
+        var unknown = await Tick(disk, "stir");
+        var both = await disk.Enter(new TickStep(
+            BookOnDisk.NewId(), "petra", "tablet", First(disk), "zoe", disk.Clock.GetCurrentInstant() + Duration.FromHours(1)));
+
+        Assert.Equal("The book knows no such step.", unknown.Message);
+        Assert.Equal(["by", "done"], both.Problems.Select(p => p.Where));
+        Assert.Empty(disk.Book.State.Ticks);
+    }
+
+    [Fact]
+    public async Task A_tick_taken_back_is_kept_with_who_and_when_and_the_order_goes_back()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order());
+        var step = First(disk);
+        await Tick(disk, step);
+
+        var undone = await disk.Enter(new UndoTick(BookOnDisk.NewId(), "dov", "tablet", step));
+
+        Assert.Equal((AnswerKind.Accepted, Stage.Booked), (undone.Kind, undone.Order!.Stage));
+        Assert.Empty(disk.Book.State.Ticks);
+        using var book = new BookContext(BookFile.Options(disk.Path));
+        Assert.Equal("dov", book.Ticks.Single().UndonePerson);
+        Assert.Equal(AnswerKind.Accepted, (await Tick(disk, step)).Kind);
+        Assert.Equal(AnswerKind.Refused, (await disk.Enter(new UndoTick(BookOnDisk.NewId(), "dov", "tablet", "stir"))).Kind);
+    }
+
+    [Fact]
+    public async Task A_handover_ticked_by_mistake_is_taken_back()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order());
+        var ends = disk.Book.State.Week!.Orders.Single();
+        await Tick(disk, ends.Ready);
+        Assert.Equal(Stage.HandedOver, (await Tick(disk, ends.Out)).Order!.Stage);
+
+        var undone = await disk.Enter(new UndoTick(BookOnDisk.NewId(), "wren", "tablet", ends.Out));
+
+        Assert.Equal((AnswerKind.Accepted, Stage.Ready), (undone.Kind, undone.Order!.Stage));
+        Assert.NotNull(disk.Book.State.Wall);
+    }
+
+    private static string First(BookOnDisk disk) => disk.Book.State.Wall!.Plan.Steps.MinBy(s => s.Start)!.Step;
+
+    private static Instant End(BookOnDisk disk, StepRow row) =>
+        disk.Book.State.Wall!.Epoch + Duration.FromMinutes(row.Start + disk.Book.State.Week!.Steps.Single(s => s.Id == row.Step).Minutes);
+
+    private static Task<Answer> Tick(BookOnDisk disk, string step, string person = "petra") =>
+        disk.Enter(new TickStep(BookOnDisk.NewId(), person, "tablet", step, person));
+}

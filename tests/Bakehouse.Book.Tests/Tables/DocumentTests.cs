@@ -1,0 +1,43 @@
+namespace Bakehouse.Book.Tests.Tables;
+
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+/// <summary>Documents written by every former version are still read. The files are kept as they were written; never write them anew.</summary>
+public sealed class DocumentTests
+{
+    [Fact]
+    public void An_order_of_format_1_is_read()
+    {
+        var order = Document.ReadOrder(1, Kept("order.1.json"));
+
+        Assert.Equal((405, 3, "Álvarez"), (order.Number, order.Version, order.Customer.Name));
+        Assert.Equal(new LocalDateTime(2026, 10, 17, 14, 0), order.Handover.At);
+        Assert.Equal("6+8+10", order.SizeInInches);
+        Assert.Equal([0.7m, 0.3m], order.Tiers[1].Colours.Select(c => c.Share));
+        Assert.Equal(["nuts"], order.Allergies.Avoid);
+        Assert.Equal(Kept("order.1.json"), Document.Write(order));
+    }
+
+    [Fact]
+    public void A_shop_of_format_1_is_read()
+    {
+        var shop = Document.ReadShop(1, Kept("shop.1.json"));
+
+        Assert.Equal(("Tolliver Row Cakes", "Europe/London"), (shop.Name, shop.Zone));
+        Assert.Equal(5, shop.People.Count);
+        Assert.Equal(new LocalTime(6, 0), shop.PersonOf("petra")!.Shifts[0].From);
+        Assert.Equal(46, shop.Ovens[0].Width.Centimetres);
+        Assert.Equal(OvenKind.Fan, shop.Ovens[0].Kind);
+    }
+
+    [Fact]
+    public void A_format_of_the_future_is_refused_by_its_number()
+    {
+        var refused = Assert.Throws<NotSupportedException>(() => Document.ReadOrder(2, "{}"));
+        Assert.Contains("format 2", refused.Message, StringComparison.Ordinal);
+    }
+
+    private static string Kept(string file) => File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Tables", "Kept", file)).TrimEnd();
+}
