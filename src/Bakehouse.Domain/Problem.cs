@@ -8,5 +8,5 @@ namespace Bakehouse.Domain;
 public sealed record Problem(string Where, string Value, string Sentence, string Try)
 {
     /// <inheritdoc/>
-    public override string ToString() => $"{Where}: {Sentence} {Try}";
+    public override string ToString() => Value.Length > 0 ? $"{Where} ({Value}): {Sentence} {Try}" : $"{Where}: {Sentence} {Try}";
 }

@@ -9,13 +9,28 @@ using System.Text.Json;
 /// </summary>
 internal readonly struct JsonRow(JsonElement element, string path, List<Problem> problems)
 {
+    /// <summary>Nothing in a bakery's fortnight is longer, heavier or more than this (minutes: 19 years; grams: 10 t).</summary>
+    public const int Most = 10_000_000;
+
     public string Path { get; } = path;
 
     public bool IsObject => element.ValueKind == JsonValueKind.Object;
 
-    public string Text(string name, string? fallback = null) => Field(name, JsonValueKind.String, fallback is null) is { } e ? e.GetString()! : fallback ?? "";
+    public string Text(string name, string? fallback = null) => Field(name, JsonValueKind.String, fallback is null) is { } e ? Said(e) : fallback ?? "";
 
-    public string? TextOrNull(string name) => Field(name, JsonValueKind.String, false) is { } e ? e.GetString() : null;
+    public string? TextOrNull(string name) => Field(name, JsonValueKind.String, false) is { } e ? Said(e) : null;
+
+    /// <summary>The row's own id, which can't be empty.</summary>
+    public string Id()
+    {
+        var id = Text("id");
+        if (id.Length == 0 && Has("id") && element.GetProperty("id").ValueKind == JsonValueKind.String)
+        {
+            Say("id", "nothing", "The id is empty.", "Give an id that stands once in its list.");
+        }
+
+        return id;
+    }
 
     public int Number(string name, int? fallback = null)
     {
@@ -29,31 +44,46 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
 
     public int? NumberOrNull(string name) => Field(name, JsonValueKind.Number, false) is { } e ? Whole(e, Join(name), problems) : null;
 
-    public bool Flag(string name) =>
-        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var e) && e.ValueKind == JsonValueKind.True;
+    /// <summary>True or false; false if it may be left out and is.</summary>
+    public bool Flag(string name, bool needed = false)
+    {
+        if (!Has(name))
+        {
+            return needed && Missing(name);
+        }
+
+        var e = element.GetProperty(name);
+        if (e.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
+        {
+            Say(name, WeekFile.Short(e.GetRawText()), "This must be true or false.", "Write true or false, without quotation marks.");
+        }
+
+        return e.ValueKind == JsonValueKind.True;
+    }
 
     /// <summary>True if the field is there and not null.</summary>
     public bool Has(string name) =>
         element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var e) && e.ValueKind != JsonValueKind.Null;
 
-    /// <summary>One of the two turn times.</summary>
-    public int Turn(int index) => Whole("turn")[index];
+    /// <summary>The two turn times.</summary>
+    public int[] Pair(string name) =>
+        Has(name) || Missing(name) ? new JsonRow(element.GetProperty(name), Join(name), problems).Numbers(2) : [0, 0];
 
-    /// <summary>A list of whole numbers.</summary>
+    /// <summary>A list of whole numbers that must be there.</summary>
     public IReadOnlyList<int> Whole(string name)
     {
         var (where, say) = (Join(name), problems);
-        return [.. Array(name).Select(e => Whole(e, where, say))];
+        return [.. Array(name, true).Select(e => Whole(e, where, say))];
     }
 
-    public IReadOnlyList<string> Texts(string name)
+    public IReadOnlyList<string> Texts(string name, bool needed = false)
     {
         var (all, where, say) = (new List<string>(), Join(name), problems);
-        foreach (var e in Array(name))
+        foreach (var e in Array(name, needed))
         {
             if (e.ValueKind == JsonValueKind.String)
             {
-                all.Add(e.GetString()!);
+                all.Add(Said(e));
             }
             else
             {
@@ -64,10 +94,10 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         return all;
     }
 
-    public IReadOnlyList<Span> Spans(string name)
+    public IReadOnlyList<Span> Spans(string name, bool needed = false)
     {
         var spans = new List<Span>();
-        foreach (var pair in Rows(name))
+        foreach (var pair in Rows(name, needed))
         {
             var numbers = pair.Numbers(2);
             spans.Add(new Span(numbers[0], numbers[1]));
@@ -76,23 +106,36 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         return spans;
     }
 
-    /// <summary>The elements of a list, each with its path; objects or lists.</summary>
-    public IReadOnlyList<JsonRow> Rows(string name)
+    /// <summary>The elements of a list, each with its path: by its id if it has one, else by its number from 0.</summary>
+    public IReadOnlyList<JsonRow> Rows(string name, bool needed = false)
     {
         var (where, say) = (Join(name), problems);
-        return [.. Array(name).Select((e, i) => new JsonRow(e, string.Create(CultureInfo.InvariantCulture, $"{where}[{i}]"), say))];
+        return [.. Array(name, needed).Select((e, i) => new JsonRow(e, Named(e) is { } id ? $"{where} {id}" : string.Create(CultureInfo.InvariantCulture, $"{where}[{i}]"), say))];
     }
 
     /// <summary>The object below this name, or null.</summary>
-    public JsonRow? Below(string name) =>
-        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var e) && e.ValueKind == JsonValueKind.Object
-            ? new JsonRow(e, Join(name), problems)
-            : null;
+    public JsonRow? Below(string name, bool needed = false)
+    {
+        if (!Has(name))
+        {
+            _ = needed && Missing(name);
+            return null;
+        }
 
-    public IReadOnlyDictionary<string, int> Amounts(string name)
+        var e = element.GetProperty(name);
+        if (e.ValueKind == JsonValueKind.Object)
+        {
+            return new JsonRow(e, Join(name), problems);
+        }
+
+        Say(name, WeekFile.Short(e.GetRawText()), "This must be an object.", "Put its fields in curly brackets.");
+        return null;
+    }
+
+    public IReadOnlyDictionary<string, int> Amounts(string name, bool needed = false)
     {
         var (amounts, where, say) = (new Dictionary<string, int>(), Join(name), problems);
-        if (Below(name) is { } below)
+        if (Below(name, needed) is { } below)
         {
             foreach (var property in below.Properties())
             {
@@ -103,8 +146,20 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         return amounts;
     }
 
-    public IReadOnlyDictionary<string, string> Words(string name) =>
-        Below(name) is { } below ? below.Properties().Where(p => p.Value.ValueKind == JsonValueKind.String).ToDictionary(p => p.Name, p => p.Value.GetString()!) : new Dictionary<string, string>();
+    /// <summary>Texts by name, such as the option taken for each choice.</summary>
+    public IReadOnlyDictionary<string, string> Words(string name)
+    {
+        var words = new Dictionary<string, string>();
+        if (Below(name) is { } below)
+        {
+            foreach (var property in below.Properties())
+            {
+                words[property.Name] = below.Text(property.Name);
+            }
+        }
+
+        return words;
+    }
 
     /// <summary>This element as a list that begins with so many whole numbers.</summary>
     public int[] Numbers(int count)
@@ -136,13 +191,15 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
 
     private IEnumerable<JsonProperty> Properties() => element.EnumerateObject();
 
-    private IEnumerable<JsonElement> Array(string name)
+    private IEnumerable<JsonElement> Array(string name, bool needed = false)
     {
-        if (element.ValueKind != JsonValueKind.Object || !element.TryGetProperty(name, out var e) || e.ValueKind == JsonValueKind.Null)
+        if (!Has(name))
         {
+            _ = needed && Missing(name);
             return [];
         }
 
+        var e = element.GetProperty(name);
         if (e.ValueKind != JsonValueKind.Array)
         {
             Say(name, WeekFile.Short(e.GetRawText()), "This must be a list.", "Put it in square brackets.");
@@ -154,16 +211,13 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
 
     private JsonElement? Field(string name, JsonValueKind kind, bool needed)
     {
-        if (element.ValueKind != JsonValueKind.Object || !element.TryGetProperty(name, out var e) || e.ValueKind == JsonValueKind.Null)
+        if (!Has(name))
         {
-            if (needed)
-            {
-                Say(name, "nothing", "This field is missing.", $"Give {name}.");
-            }
-
+            _ = needed && Missing(name);
             return null;
         }
 
+        var e = element.GetProperty(name);
         if (e.ValueKind != kind)
         {
             Say(name, WeekFile.Short(e.GetRawText()), $"This must be a {(kind == JsonValueKind.String ? "text" : "whole number")}.", "Write it so.");
@@ -173,11 +227,42 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         return e;
     }
 
+    /// <summary>Says that a field is missing; always false, so that it can stand for the value.</summary>
+    private bool Missing(string name)
+    {
+        Say(name, "nothing", "This field is missing.", $"Give {name}.");
+        return false;
+    }
+
+    private string Said(JsonElement e)
+    {
+        try
+        {
+            return e.GetString()!;
+        }
+        catch (InvalidOperationException)
+        {
+            Say("", WeekFile.Short(e.GetRawText()), "This text holds half a sign.", "Type it again.");
+            return "";
+        }
+    }
+
+    private static string? Named(JsonElement e) =>
+        e.ValueKind == JsonValueKind.Object && e.TryGetProperty("id", out var id) && id.ValueKind == JsonValueKind.String && id.GetRawText().Length is > 2 and <= 80
+            ? id.GetRawText()[1..^1]
+            : null;
+
     private static int Whole(JsonElement e, string where, List<Problem> say)
     {
         if (e.ValueKind == JsonValueKind.Number && e.TryGetInt32(out var whole))
         {
-            return whole;
+            if (Math.Abs((long)whole) <= Most)
+            {
+                return whole;
+            }
+
+            say.Add(new Problem(where, WeekFile.Short(e.GetRawText()), $"This is beyond {Most}.", "Give the number that was meant."));
+            return 0;
         }
 
         say.Add(new Problem(where, WeekFile.Short(e.GetRawText()), "This must be a whole number.", "Round it to whole minutes, places or cm."));

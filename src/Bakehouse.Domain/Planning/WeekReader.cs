@@ -21,18 +21,18 @@ internal sealed class WeekReader(JsonRow root)
             root.Number("horizon"),
             root.Number("now", 0),
             root.Number("free_from", 0),
-            [.. root.Rows("people").Select(Person)],
-            [.. root.Rows("tools").Select(r => new Tool(r.Text("id"), r.Number("count"), r.Spans("down")))],
-            [.. root.Rows("machines").Select(Machine)],
-            [.. root.Rows("families").Select(r => new Family(r.Text("id"), r.Amounts("limit")))],
+            [.. root.Rows("people", true).Select(Person)],
+            [.. root.Rows("tools", true).Select(r => new Tool(r.Id(), r.Number("count"), r.Spans("down")))],
+            [.. root.Rows("machines", true).Select(Machine)],
+            [.. root.Rows("families", true).Select(r => new Family(r.Id(), r.Amounts("limit", true)))],
             [.. root.Rows("air").Select(r => new Air(r.Text("allergen"), r.Number("settle")))],
-            [.. root.Rows("stores").Select(r => new Store(r.Text("id"), r.Text("kind"), r.Flag("cold"), r.Number("clear"), r.Number("places"), r.Spans("down")))],
-            [.. root.Rows("choices").Select(r => new Choice(r.Text("id"), r.Texts("options")))],
-            [.. root.Rows("steps").Select(Step)],
-            [.. root.Rows("holds").Select(Hold)],
-            [.. root.Rows("clocks").Select(r => new FoodClock(r.Text("id"), r.Texts("steps"), r.Texts("holds"), r.Number("limit")))],
-            [.. root.Rows("ages").Select(r => new Age(r.Text("id"), r.Text("from"), r.Text("to"), r.Number("most"), r.Flag("hard")))],
-            [.. root.Rows("orders").Select(Order)],
+            [.. root.Rows("stores", true).Select(r => new Store(r.Id(), r.Text("kind"), r.Flag("cold", true), r.Number("clear"), r.Number("places"), r.Spans("down")))],
+            [.. root.Rows("choices").Select(r => new Choice(r.Id(), r.Texts("options", true)))],
+            [.. root.Rows("steps", true).Select(Step)],
+            [.. root.Rows("holds", true).Select(Hold)],
+            [.. root.Rows("clocks", true).Select(r => new FoodClock(r.Id(), r.Texts("steps", true), r.Texts("holds", true), r.Number("limit")))],
+            [.. root.Rows("ages", true).Select(r => new Age(r.Id(), r.Text("from"), r.Text("to"), r.Number("most"), r.Flag("hard", true)))],
+            [.. root.Rows("orders", true).Select(Order)],
             [.. root.Rows("fixed").Select(Fixed)],
             root.Below("reference") is { } plan ? PlanOf(plan) : null,
             root.Below("query")?.Text("kind", "plan") == "repair");
@@ -58,11 +58,11 @@ internal sealed class WeekReader(JsonRow root)
     }
 
     private static WeekPerson Person(JsonRow r) =>
-        new(r.Text("id"), r.Text("name"), r.Texts("skills"), r.Spans("shifts"), r.Spans("extra"), r.Flag("share"));
+        new(r.Id(), r.Text("name"), r.Texts("skills", true), r.Spans("shifts", true), r.Spans("extra"), r.Flag("share"));
 
     private static Machine Machine(JsonRow r)
     {
-        var turns = r.Rows("turn");
+        var turn = r.Pair("turn");
         var kind = r.Text("kind");
         if (kind is not ("bowl" or "oven" or ""))
         {
@@ -76,10 +76,10 @@ internal sealed class WeekReader(JsonRow root)
         }
 
         return new Machine(
-            r.Text("id"),
+            r.Id(),
             kind == "oven" ? MachineKind.Oven : MachineKind.Bowl,
-            turns.Count > 0 ? r.Turn(0) : 0,
-            turns.Count > 1 ? r.Turn(1) : 0,
+            turn[0],
+            turn[1],
             r.Spans("down"),
             r.Below("clean") is { } clean ? new CleanDown(clean.Number("minutes"), clean.Text("skill")) : null,
             r.Number("levels", 0),
@@ -88,7 +88,7 @@ internal sealed class WeekReader(JsonRow root)
     }
 
     private static Step Step(JsonRow r) => new(
-        r.Text("id"),
+        r.Id(),
         r.Text("order"),
         r.Text("tier", ""),
         r.Text("name"),
@@ -103,15 +103,24 @@ internal sealed class WeekReader(JsonRow root)
         TakenOf(r));
 
     private static Hold Hold(JsonRow r) => new(
-        r.Text("id"),
+        r.Id(),
         r.Text("from"),
         r.Text("to"),
         r.Number("places", 1),
         r.Number("height", 0),
-        [.. r.Rows("in").Select(i => i.TextAndNumbers(2)).Select(i => new Standing(i.Text, i.Numbers[0], i.Numbers[1]))],
+        [.. r.Rows("in", true).Select(i => i.TextAndNumbers(2)).Select(i => new Standing(i.Text, i.Numbers[0], i.Numbers[1]))],
         TakenOf(r));
 
-    private static Taken? TakenOf(JsonRow r) => r.Texts("if") is { Count: 2 } pair ? new Taken(pair[0], pair[1]) : null;
+    private static Taken? TakenOf(JsonRow r)
+    {
+        var pair = r.Texts("if");
+        if (r.Has("if") && pair.Count != 2)
+        {
+            r.Say("if", string.Join(", ", pair), "This must be a choice and its option.", "Write it as [\"choice\", \"option\"].");
+        }
+
+        return pair.Count == 2 ? new Taken(pair[0], pair[1]) : null;
+    }
 
     private static WeekOrder Order(JsonRow r)
     {
@@ -122,7 +131,7 @@ internal sealed class WeekReader(JsonRow root)
         }
 
         return new WeekOrder(
-            r.Text("id"),
+            r.Id(),
             r.Text("name"),
             r.Text("ready"),
             r.Text("out"),
@@ -131,7 +140,7 @@ internal sealed class WeekReader(JsonRow root)
             r.Number("to"),
             r.Number("rank", 1),
             r.Number("buffer", 0),
-            [.. r.Rows("fresh").Select(f => f.TextAndNumbers(1)).Select(f => new Fresh(f.Text, f.Numbers[0]))]);
+            [.. r.Rows("fresh", true).Select(f => f.TextAndNumbers(1)).Select(f => new Fresh(f.Text, f.Numbers[0]))]);
     }
 
     private static Fixed Fixed(JsonRow r) => new(

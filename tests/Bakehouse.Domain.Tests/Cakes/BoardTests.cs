@@ -15,6 +15,7 @@ public sealed class BoardTests
         Assert.InRange(Board.Drum(In(8), 1, Usual).Diameter.Inches, 9.5m, 12m);
         Assert.Equal(In(16), Board.Drum(In(12), 3, Usual).Diameter);
         Assert.Equal(In(14), Board.Drum(In(10), 3, Usual).Diameter);
+        Assert.Equal(In(14), Board.Drum(In(10), 2, Usual).Diameter);
     }
 
     /// <summary>Card 1.5 to 2, double card 2.5 to 5, hardboard 4 to 6 mm; drum 12 mm (from memory).</summary>
