@@ -72,7 +72,7 @@ internal sealed class BookOnDisk : IDisposable
 
     private void SetUp()
     {
-        var answer = Book.Enter(new SetUpShop(NewId(), "", "counter", Shop)).GetAwaiter().GetResult();
+        var answer = Book.Enter(new WriteShop(NewId(), "", "counter", Shop)).GetAwaiter().GetResult();
         Assert.Equal(AnswerKind.Accepted, answer.Kind);
     }
 }

@@ -10,8 +10,11 @@ using Microsoft.Playwright;
 using NodaTime;
 using IClock = NodaTime.IClock;
 
-/// <summary>The whole app on a port of its own with an empty book, a clock that can be moved, and a real browser.</summary>
-public sealed class RunningShop : WebApplicationFactory<Program>, IAsyncLifetime
+/// <summary>
+/// The whole app on a port of its own with an empty book, a clock that can be moved, and a real browser. (Named by a type of the
+/// app: the browser package has a Program, too.)
+/// </summary>
+public sealed class RunningShop : WebApplicationFactory<Web.Access.Who>, IAsyncLifetime
 {
     private readonly string folder = Directory.CreateTempSubdirectory("bakehouse-browser-").FullName;
     private IPlaywright? playwright;

@@ -49,7 +49,7 @@ public sealed class BookInHand : IBook
             KeepDraft d => Keep(d),
             WriteOrder w => Next ?? Write(w.Order, w.Person),
             MoveStage m => Write(State.Orders.Single(o => o.Id == m.Order) with { Stage = m.To }, m.Person),
-            SetUpShop s => Set(s.Shop),
+            WriteShop s => Set(s.Shop),
             _ => Accepted(),
         });
     }

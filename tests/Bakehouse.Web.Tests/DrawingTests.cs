@@ -52,13 +52,13 @@ public sealed partial class DrawingTests : BunitContext
             Assert.All(svg.QuerySelectorAll("text"), t => Assert.True(Number(t.GetAttribute("font-size")) >= 14.5));
         }
 
-        Assert.Throws<InvalidOperationException>(() => Render<Drawing>(p => p.Add(d => d.Picture, CakeDrawing.Mini(Sheet)).Add(d => d.TextHeight, 10)));
+        Assert.Throws<InvalidOperationException>(() => Render<CakePicture>(p => p.Add(d => d.Picture, CakeDrawing.Mini(Sheet)).Add(d => d.TextHeight, 10)));
     }
 
     [Fact]
     public void It_says_what_is_seen_and_each_pattern_is_there()
     {
-        var drawn = Render<Drawing>(p => p.Add(d => d.Picture, CakeDrawing.HalfCut(Sheet, true)).Add(d => d.Id, "big").Add(d => d.ShowKey, true));
+        var drawn = Render<CakePicture>(p => p.Add(d => d.Picture, CakeDrawing.HalfCut(Sheet, true)).Add(d => d.Id, "big").Add(d => d.ShowKey, true));
         var svg = drawn.Find("svg[role=img]");
         Assert.Contains("6 in, 8 in, 10 in", drawn.Find($"#{svg.GetAttribute("aria-labelledby")}").TextContent, StringComparison.Ordinal);
         var ids = drawn.FindAll("pattern").Select(p => p.Id).ToList();
@@ -72,7 +72,7 @@ public sealed partial class DrawingTests : BunitContext
     [Fact]
     public void A_mini_cake_is_a_pixel_a_centimetre_without_words()
     {
-        var svg = Render<Drawing>(p => p.Add(d => d.Picture, CakeDrawing.Mini(Sheet)).Add(d => d.PxPerCentimetre, 1d).Add(d => d.Rim, 1.4)).Find("svg");
+        var svg = Render<CakePicture>(p => p.Add(d => d.Picture, CakeDrawing.Mini(Sheet)).Add(d => d.PxPerCentimetre, 1d).Add(d => d.Rim, 1.4)).Find("svg");
         // 33.9 cm of cake and a rim of 1.4 px above and below.
         Assert.Equal(33.9 + 2.8, Number(svg.GetAttribute("height")), 0.01);
         Assert.Empty(svg.QuerySelectorAll("text"));
@@ -82,13 +82,13 @@ public sealed partial class DrawingTests : BunitContext
     public void Words_of_an_order_cannot_become_markup()
     {
         var picture = new CakeDrawing("<b>", new Extent(0, 0, 10, 10), default, [new Lettering(Part.Label, 5, 5, Place.On, "<script>x</script>")], []);
-        var drawn = Render<Drawing>(p => p.Add(d => d.Picture, picture));
+        var drawn = Render<CakePicture>(p => p.Add(d => d.Picture, picture));
         Assert.Empty(drawn.FindAll("script"));
         Assert.Contains("<script>", drawn.Find("text").TextContent, StringComparison.Ordinal);
     }
 
     private IElement Draw(CakeDrawing picture, double wide, double high) =>
-        Render<Drawing>(p => p.Add(d => d.Picture, picture).Add(d => d.MaxWidth, wide).Add(d => d.MaxHeight, high)).Find("svg");
+        Render<CakePicture>(p => p.Add(d => d.Picture, picture).Add(d => d.MaxWidth, wide).Add(d => d.MaxHeight, high)).Find("svg");
 
     // The outline begins at the lower left corner: M left bottom V ... H right V bottom Z.
     private static (double Width, double Height) Box(IElement path)

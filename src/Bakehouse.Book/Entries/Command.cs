@@ -16,7 +16,7 @@ using NodaTime;
 public abstract record Command(Guid Id, string Person, string Device);
 
 /// <summary>Set the shop up, or change it. <paramref name="Shop"/>.Version is the version that was read (0 for none).</summary>
-public sealed record SetUpShop(Guid Id, string Person, string Device, Shop Shop) : Command(Id, Person, Device);
+public sealed record WriteShop(Guid Id, string Person, string Device, Shop Shop) : Command(Id, Person, Device);
 
 /// <summary>Fill an empty book with the sample bakery; refuses a used book.</summary>
 public sealed record OpenSample(Guid Id, string Person, string Device) : Command(Id, Person, Device);

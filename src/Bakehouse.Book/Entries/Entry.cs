@@ -16,7 +16,7 @@ internal static class Entry
 
         return command switch
         {
-            SetUpShop setUp => ShopEntry.Decide(setUp, desk),
+            WriteShop setUp => ShopEntry.Decide(setUp, desk),
             OpenSample sample => SampleEntry.Decide(sample, desk),
             WriteOrder write => OrderEntry.Decide(write, desk),
             MoveStage move => StageEntry.Decide(move, desk),

@@ -12,7 +12,7 @@ public static class EntryRights
 
     private static readonly Dictionary<Type, Role[]> Table = new()
     {
-        [typeof(SetUpShop)] = [Role.Owner],
+        [typeof(WriteShop)] = [Role.Owner],
         [typeof(OpenSample)] = [Role.Owner],
         [typeof(WriteOrder)] = TakesOrders,
         [typeof(MoveStage)] = TakesOrders,
@@ -23,7 +23,7 @@ public static class EntryRights
     };
 
     /// <summary>What may be entered while the book knows nobody yet.</summary>
-    private static readonly HashSet<Type> BeforeAnybody = [typeof(SetUpShop), typeof(OpenSample), typeof(KeepDraft)];
+    private static readonly HashSet<Type> BeforeAnybody = [typeof(WriteShop), typeof(OpenSample), typeof(KeepDraft)];
 
     /// <summary>True if the command has a row.</summary>
     public static bool Knows(Type command) => Table.ContainsKey(command);

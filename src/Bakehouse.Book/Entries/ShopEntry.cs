@@ -11,7 +11,7 @@ internal static class ShopEntry
 {
     private const string Subject = "shop";
 
-    public static Outcome Decide(SetUpShop command, Desk desk)
+    public static Outcome Decide(WriteShop command, Desk desk)
     {
         var version = desk.State.Shop?.Version ?? 0;
         if (command.Shop.Version != version)
@@ -28,7 +28,7 @@ internal static class ShopEntry
         return Write(command, desk, command.Shop with { Version = version + 1 });
     }
 
-    private static Outcome Write(SetUpShop command, Desk desk, Shop shop)
+    private static Outcome Write(WriteShop command, Desk desk, Shop shop)
     {
         void Rows(BookContext book) => book.Shops.Add(ShopRow.Of(shop, command.Person, command.Device, desk.Now));
         if (!desk.State.Orders.Any(o => Stages.IsPlanned(o.Stage)))

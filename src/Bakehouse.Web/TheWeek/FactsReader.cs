@@ -18,9 +18,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
     private readonly Dictionary<string, HoldRow> stands = Once(plan.Holds, r => r.Hold);
     private readonly Dictionary<string, Step> steps = Once(week.Steps, s => s.Id);
     private readonly Dictionary<string, Store> stores = Once(week.Stores, s => s.Id);
-    private readonly ILookup<string, Step> stepsOf = week.Steps.ToLookup(s => s.Order);
     private readonly Dictionary<string, Order> orders = Once(state.Orders, o => o.Id.ToString("N"));
-    private readonly ILookup<string, Hold> holdsOf = HoldsByOrder(week);
     private readonly Dictionary<string, Tick> done = Once(state.Ticks, t => t.Step);
 
     public PlanFacts Read(Instant now) => new(
@@ -43,12 +41,6 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
         return found;
     }
 
-    private static ILookup<string, Hold> HoldsByOrder(Week week)
-    {
-        var orderOf = Once(week.Steps, s => s.Id);
-        return week.Holds.Where(h => orderOf.ContainsKey(h.From)).ToLookup(h => orderOf[h.From].Order);
-    }
-
     private Instant At(int minute) => week.Epoch + Duration.FromMinutes(minute);
 
     private bool Present(Taken? taken) =>
@@ -62,7 +54,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
         }
 
         var order = orders.GetValueOrDefault(promise.Id);
-        var own = stepsOf[promise.Id].Where(s => rows.ContainsKey(s.Id)).Select(s => Step(s, order));
+        var own = week.Steps.Where(s => s.Order == promise.Id && rows.ContainsKey(s.Id)).Select(s => Step(s, order));
         return new CakeFacts(
             promise.Id,
             order,
@@ -125,7 +117,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
     /// <summary>A wait that is over is no part of the problem any more, but it is part of what happened: the method still names it.</summary>
     private IEnumerable<Hold> Holds(string id, Order? order)
     {
-        var open = holdsOf[id].ToList();
+        var open = week.Holds.Where(h => steps[h.From].Order == id).ToList();
         var known = open.Select(h => h.Id).ToHashSet();
         var over = order is null ? [] : CakeSteps.Of(order, shop).Holds.Where(h => !known.Contains(h.Id) && done.ContainsKey(h.From) && done.ContainsKey(h.To));
         return open.Concat(over);

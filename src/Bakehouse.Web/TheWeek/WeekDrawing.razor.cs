@@ -37,9 +37,6 @@ public partial class WeekDrawing
 
     private string Look => (Chosen is null ? "wk" : "wk has-one") + (Picture.Rows.Count > Many ? " is-many" : "");
 
-    /// <summary>Px under which a drawing with many cakes never shrinks: ruler, five rows, lanes.</summary>
-    private double Least => WeekPicture.RulerHigh + (5 * WeekPicture.RowHigh) + Picture.LanesHigh;
-
     private string Says
     {
         get

@@ -9,7 +9,7 @@ public sealed class RightsTests
     private static readonly Dictionary<string, string> Expected = new(StringComparer.Ordinal)
     {
         //                     Owner Baker Decorator Counter Driver
-        [nameof(SetUpShop)] = "yes   no    no        no      no",
+        [nameof(WriteShop)] = "yes   no    no        no      no",
         [nameof(OpenSample)] = "yes   no    no        no      no",
         [nameof(WriteOrder)] = "yes   yes   no        yes     no",
         [nameof(MoveStage)] = "yes   yes   no        yes     no",
@@ -41,7 +41,7 @@ public sealed class RightsTests
     public void A_stranger_may_only_begin_an_empty_book()
     {
         Assert.Equal(
-            [nameof(KeepDraft), nameof(OpenSample), nameof(SetUpShop)],
+            [nameof(KeepDraft), nameof(OpenSample), nameof(WriteShop)],
             Commands.Where(c => EntryRights.May(c, null, emptyBook: true)).Select(c => c.Name));
         Assert.DoesNotContain(Commands, c => EntryRights.May(c, null));
     }
@@ -57,7 +57,7 @@ public sealed class RightsTests
 
         var driver = await disk.Write(BookOnDisk.Order(), "sal");
         var stranger = await disk.Write(BookOnDisk.Order(), "nobody");
-        var baker = await disk.Enter(new SetUpShop(BookOnDisk.NewId(), "petra", "tablet", BookOnDisk.Shop with { Version = 1 }));
+        var baker = await disk.Enter(new WriteShop(BookOnDisk.NewId(), "petra", "tablet", BookOnDisk.Shop with { Version = 1 }));
 
         Assert.All([driver, stranger, baker], a => Assert.Equal(AnswerKind.NotAllowed, a.Kind));
         Assert.Equal(1, disk.Book.State.Head);

@@ -105,5 +105,5 @@ public sealed class ShopEntryTests
     }
 
     private static Task<Answer> Set(BookOnDisk disk, Shop shop, string person = "") =>
-        disk.Enter(new SetUpShop(BookOnDisk.NewId(), person, "office", shop));
+        disk.Enter(new WriteShop(BookOnDisk.NewId(), person, "office", shop));
 }

@@ -16,7 +16,7 @@ public sealed class AnsweredOnceTests
     [MemberData(nameof(Names))]
     public async Task Sent_twice_it_is_answered_alike_and_written_once(string name)
     {
-        using var disk = new BookOnDisk(withShop: name is not (nameof(SetUpShop) or nameof(OpenSample)));
+        using var disk = new BookOnDisk(withShop: name is not (nameof(WriteShop) or nameof(OpenSample)));
         var command = await Made(disk, name);
 
         var first = Document.Write(await disk.Enter(command));
@@ -91,8 +91,8 @@ public sealed class AnsweredOnceTests
         var (id, person, device) = (BookOnDisk.NewId(), "ines", "counter");
         switch (name)
         {
-            case nameof(SetUpShop):
-                return new SetUpShop(id, "", device, BookOnDisk.Shop);
+            case nameof(WriteShop):
+                return new WriteShop(id, "", device, BookOnDisk.Shop);
             case nameof(OpenSample):
                 return new OpenSample(id, "", device);
             case nameof(WriteOrder):

@@ -36,7 +36,7 @@ internal static class Writer
     {
         if (book.State.Shop is null)
         {
-            return new SetUpShop(BookOnDisk.NewId(), "", "office", BookOnDisk.Shop);
+            return new WriteShop(BookOnDisk.NewId(), "", "office", BookOnDisk.Shop);
         }
 
         var ticked = book.State.Ticks.Select(t => t.Step).ToHashSet(StringComparer.Ordinal);
@@ -53,7 +53,7 @@ internal static class Writer
 
     private static string Line(Command command, Answer answer) => command switch
     {
-        SetUpShop => $"shop {command.Id:N} 1",
+        WriteShop => $"shop {command.Id:N} 1",
         TickStep tick => $"tick {tick.Id:N} {tick.Step}",
         _ => $"order {command.Id:N} {answer.Order!.Id:N} {answer.Order.Number}",
     };

@@ -154,27 +154,6 @@ public sealed class WeekPageTests : IDisposable
     }
 
     [Fact]
-    public void Forty_cakes_are_drawn_in_less_than_half_a_megabyte()
-    {
-        // 41 cakes of a busy public week. An element of the page for every mark would be some ten times that.
-        var state = WeeksInHand.Public("busy-050-fridge", "busy-050-fridge.rule");
-        var picture = WeekPicture.Of(state, state.Week!.Epoch + Duration.FromHours(58), 0, 1224)!;
-        var markup = "";
-        var best = long.MaxValue;
-        for (var i = 0; i < 5; i++)
-        {
-            var watch = System.Diagnostics.Stopwatch.StartNew();
-            picture = WeekPicture.Of(state, state.Week.Epoch + Duration.FromHours(58), 0, 1224)!;
-            markup = screen.Render<WeekDrawing>(p => p.Add(d => d.Picture, picture)).Markup;
-            best = Math.Min(best, watch.ElapsedMilliseconds);
-        }
-
-        Xunit.TestContext.Current.TestOutputHelper?.WriteLine($"{picture.Rows.Count} cakes, {markup.Length / 1024} kB, {best} ms with the test's own reading of the page");
-        Assert.True(picture.Rows.Count > 40);
-        Assert.InRange(markup.Length, 100_000, 512_000);
-    }
-
-    [Fact]
     public async Task Gone_pages_no_longer_listen()
     {
         book.State = WeeksInHand.ByHand(820);

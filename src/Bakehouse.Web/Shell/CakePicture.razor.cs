@@ -10,7 +10,7 @@ using Microsoft.AspNetCore.Components;
 /// Renders a drawing of the domain as plain SVG. Lines keep their width and words their size at every scale; only millimetres are
 /// scaled, by one factor in both directions.
 /// </summary>
-public partial class Drawing
+public partial class CakePicture
 {
     /// <summary>What is drawn.</summary>
     [Parameter, EditorRequired]

@@ -1,0 +1,49 @@
+namespace Bakehouse.Browser.Tests;
+
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+/// <summary>What a person does at a screen, found by label and role as a person finds it.</summary>
+internal static class Screens
+{
+    /// <summary>From the empty book's welcome to the sample bakery.</summary>
+    public static async Task OpenTheSample(this IPage page)
+    {
+        await page.GotoAsync("/");
+        await page.UntilAlive();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open the sample bakery" }).ClickAsync();
+        await page.WaitForURLAsync("**/who**", new() { Timeout = 60_000 });
+    }
+
+    /// <summary>One tap on picture and name.</summary>
+    public static async Task IAm(this IPage page, string name)
+    {
+        await page.GotoAsync("/who");
+        await page.GetByRole(AriaRole.Button, new() { Name = name }).ClickAsync();
+        await page.WaitForURLAsync(url => !url.EndsWith("/who", StringComparison.Ordinal));
+    }
+
+    /// <summary>Fills the order page and takes the order.</summary>
+    public static async Task TakeTheOrder(this IPage page, string day, string hour, string build, string name)
+    {
+        await page.GotoAsync("/order");
+        await page.UntilAlive();
+        await page.Locator("#day").FillAsync(day);
+        await page.Locator("#hour").FillAsync(hour);
+        await Expect(page.Locator(".readback")).ToContainTextAsync("In ");
+        await page.Locator("#count").FillAsync("60");
+        await page.GetByRole(AriaRole.Button, new() { Name = build, Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "None told" }).Or(page.GetByRole(AriaRole.Radio, new() { Name = "None told" })).ClickAsync();
+        await page.Locator("#name").FillAsync(name);
+        await page.Locator("#phone").FillAsync("020 7946 0182");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take the order" }).ClickAsync();
+        var taken = page.GetByText(new Regex("is taken", RegexOptions.IgnoreCase)).First;
+        await taken.Or(page.Locator(".problems, [role=alert]").First).First.WaitForAsync(new() { Timeout = 60_000 });
+        Assert.True(await taken.CountAsync() > 0, await page.Locator(".problems").AllInnerTextsAsync() is [var text] ? text : "no list");
+    }
+
+    /// <summary>Waits until the page answers to hands: its circuit stands.</summary>
+    public static async Task UntilAlive(this IPage page) =>
+        await page.WaitForFunctionAsync("() => document.querySelector('[data-alive]') !== null", null, new() { Timeout = 30_000 });
+}

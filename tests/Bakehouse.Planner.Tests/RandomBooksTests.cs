@@ -1,0 +1,72 @@
+namespace Bakehouse.Planner.Tests;
+
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Planner.Quick;
+using Bakehouse.Testing;
+using CsCheck;
+using NodaTime;
+
+/// <summary>Random books of the sample bakery: whatever was ordered, the plan passes the Judge, or says what no plan can do.</summary>
+public sealed class RandomBooksTests(ITestOutputHelper output)
+{
+    private static readonly int[] Sizes = [6, 8, 9, 10, 12];
+    private static readonly bool Long = Environment.GetEnvironmentVariable("BAKEHOUSE_LONG") is not null;
+
+    private static readonly Gen<Order> Cake =
+        from number in Gen.Int[1, 1_000_000]
+        from tiers in Gen.Int[1, 3]
+        from bottom in Gen.Int[0, Sizes.Length - 1]
+        from sponge in Gen.Int[0, Sponge.All.Count - 1]
+        from filling in Gen.Int[0, Filling.All.Count - 1]
+        from day in Gen.Int[2, 14]
+        from hour in Gen.Int[10, 15]
+        from finish in Gen.Enum<Finish>()
+        from decoration in Gen.Enum<Decoration>()
+        from nuts in Gen.Bool
+        let sizes = Enumerable.Range(0, tiers).Select(i => Sizes[Math.Max(0, bottom - i)]).Distinct().ToArray()
+        let order = Cakes.Good(number, sizes)
+        select order with
+        {
+            Number = number,
+            Version = 1,
+            Finish = finish,
+            Decoration = decoration,
+            Handover = order.Handover with { At = Open(new LocalDate(2026, 10, 13).PlusDays(day)) + new LocalTime(hour, 0) },
+            Tiers = [.. order.Tiers.Select(t => t with { Sponge = Sponge.All[sponge].Id, Filling = Filling.All[filling].Id })],
+            Allergies = nuts && sponge != 3 ? new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up") : AllergyAnswer.NoneTold,
+        };
+
+    [Fact]
+    public void Three_hundred_random_books_have_plans_that_pass_the_Judge()
+    {
+        var planner = new QuickPlanner();
+        var (plans, refused) = (0, 0);
+        Cake.Array[1, 4].Sample(
+            cakes =>
+            {
+                var orders = cakes.DistinctBy(c => c.Id).ToList();
+                var week = Week.From(orders, SampleBakery.Shop, [], null, Cakes.Now);
+                var outcome = planner.Insert(week);
+                if (outcome.Plan is null)
+                {
+                    Assert.NotEmpty(outcome.Reasons);
+                    Interlocked.Increment(ref refused);
+                    return;
+                }
+
+                Interlocked.Increment(ref plans);
+                Assert.Empty(Judge.Examine(week, outcome.Plan).Breaches);
+            },
+            iter: Long ? 20_000 : 300,
+            threads: 2,
+            seed: "0000RndBooks");
+        output.WriteLine($"{plans} books planned, {refused} with a reason why not");
+        Assert.True(plans > refused * 2, "Most books have a plan.");
+    }
+
+    private static LocalDate Open(LocalDate day) =>
+        Enumerable.Range(0, 7).Select(day.PlusDays).First(d => SampleBakery.Shop.HoursOn(d).Count > 0);
+}
