@@ -36,7 +36,7 @@ public static class StepWords
             "fill" => Joined(tiers.Select(t => FillingOf(t.Filling))),
             "coat" or "colour" => Joined(tiers.SelectMany(t => t.Colours.Select(c => c.Name))),
             "stack" => Count(tiers.Count, "tier"),
-            "decorate" => order.Inscription.Length > 0 ? $"“{order.Inscription}”" : order.Decoration.ToString(),
+            "decorate" => order.Inscription.Length > 0 ? $"“{order.Inscription}”" : $"{order.Decoration} décor",
             _ => "",
         };
     }

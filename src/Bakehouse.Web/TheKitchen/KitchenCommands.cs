@@ -1,5 +1,6 @@
 namespace Bakehouse.Web.TheKitchen;
 
+using System.Text.Json;
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Reminders;
@@ -33,13 +34,14 @@ internal static class KitchenCommands
 
     private const int MostSteps = 40;
 
-    public static async Task<IResult> Take(Tap? tap, HttpContext context, IBook book, CancellationToken cancel)
+    public static async Task<IResult> Take(HttpContext context, IBook book, CancellationToken cancel)
     {
         if (!SameOrigin(context.Request) || !KitchenEvents.MayUse(context, book.State.Shop))
         {
             return Said(StatusCodes.Status403Forbidden, "This screen may not do that. Say who you are first.");
         }
 
+        var tap = await Read(context.Request, cancel);
         if (tap is null || tap.Id == Guid.Empty || await Enter(tap, WhoAmI.Of(context), book, cancel) is not { } answer)
         {
             return Said(StatusCodes.Status400BadRequest, "This tap can’t be read. Load the page again.");
@@ -53,6 +55,18 @@ internal static class KitchenCommands
             AnswerKind.NotAllowed => Said(StatusCodes.Status403Forbidden, message),
             _ => Said(StatusCodes.Status422UnprocessableEntity, message),
         };
+    }
+
+    private static async Task<Tap?> Read(HttpRequest request, CancellationToken cancel)
+    {
+        try
+        {
+            return request.HasJsonContentType() ? await request.ReadFromJsonAsync<Tap>(cancel) : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
     }
 
     /// <summary>Enters it; null if it can't be read.</summary>

@@ -84,6 +84,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var now when now < work.Start => $"at {At(work.Start)}, in {Words.Minutes((long)Math.Ceiling((work.Start - now).TotalMinutes))}",
         var now when now < work.End => $"now, {Words.Minutes((long)Math.Ceiling((work.End - now).TotalMinutes))} left",
         var now when work.Start == work.End => $"due {At(work.Start)}, {Words.Minutes((long)(now - work.End).TotalMinutes)} ago",
+        var now when now - work.End < Duration.FromMinutes(1) => "now",
         var now => $"now, {Words.Minutes((long)(now - work.End).TotalMinutes)} over",
     };
 
@@ -102,7 +103,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         {
             "bake" => $"{StepWords.Size(TiersOf(work.Steps), shop)}, {StepWords.TiersOf(work.Steps[0], order)[0].Sponge}",
             "coat" => DangerWords.Coat(work.Steps, order) ?? StepWords.Detail(steps, TiersOf(work.Steps), order),
-            "box" or "handover" or "leavefridge" or "deliver" => $"for {words.DayAndTime(order.Handover.At)}",
+            "box" or "handover" or "leavefridge" or "deliver" => $"For {words.DayAndTime(order.Handover.At)}",
             _ => StepWords.Detail(steps, TiersOf(work.Steps), order),
         };
         var with = work.With.Count > 0 ? $", with {string.Join(" and ", work.With.Select(Name))}" : "";

@@ -78,7 +78,7 @@ public sealed record PictureView(string Kind, IReadOnlyList<(decimal Width, deci
 /// <param name="Name">Who is planned for it.</param>
 /// <param name="Late">"due 14:10, 25 min ago", or null.</param>
 /// <param name="Until">"until 07:20" where ten minutes more are possible, else null.</param>
-/// <param name="Out">"out at 09:30" with the weekday if it is not today.</param>
+/// <param name="Out">"out at 09:30", or "out Fri 27 Nov, 10:00" if that is not today.</param>
 /// <param name="Fridge">The cupboard with its levels, or null.</param>
 public sealed record RingView(
     string Id,

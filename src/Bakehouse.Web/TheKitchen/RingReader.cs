@@ -21,7 +21,7 @@ internal sealed class RingReader(WhatRings state, Shop shop, IReadOnlyDictionary
         var due = words.Local(ring.Due);
         return new RingView(
             ring.Id, shop.PersonOf(ring.Person ?? "")?.Name ?? "Anybody", words.Time(due.TimeOfDay), words.Day(due.Date), Late(ring),
-            ring.Verb, ring.Place, ring.What, ring.Order, $"out at {OutAt(order)}", ring.Why,
+            ring.Verb, ring.Place, ring.What, ring.Order, OutAt(order), ring.Why,
             ring.MayWait(state.Now) ? $"until {words.Time(words.Local(ring.SlackUntil!.Value).TimeOfDay)}" : null,
             DangerWords.Avoid([order]), DangerWords.Lift(operation, order, shop), Fridge(ring),
             PictureView.Of(operation, [.. ring.Steps.SelectMany(s => StepWords.TiersOf(s, orders[StepKey.Parse(s)!.Value.Order.ToString("N")])).OrderByDescending(t => t.Diameter)]));
@@ -40,8 +40,8 @@ internal sealed class RingReader(WhatRings state, Shop shop, IReadOnlyDictionary
     }
 
     private string OutAt(Order order) => order.Handover.At.Date == words.Local(state.Now).Date
-        ? words.Time(order.Handover.At.TimeOfDay)
-        : words.DayAndTime(order.Handover.At);
+        ? $"out at {words.Time(order.Handover.At.TimeOfDay)}"
+        : $"out {words.DayAndTime(order.Handover.At)}";
 
     private FridgeView? Fridge(Ring ring)
     {

@@ -1,0 +1,122 @@
+namespace Bakehouse.Web.Tests.Kitchen;
+
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Testing;
+using Bakehouse.Web.Bell;
+using Bakehouse.Web.TheKitchen;
+using NodaTime;
+
+/// <summary>What stands on the kitchen's screen, by the hour, on Saturday 24 October 2026 in London.</summary>
+public sealed class KitchenReaderTests
+{
+    private static readonly LocalDate Saturday = new(2026, 10, 24);
+
+    private static readonly Order Cake = Cakes.Good(1, 8) with
+    {
+        Number = 407,
+        Version = 1,
+        Customer = new Customer("Hale", ""),
+        Handover = new Handover(Way.Collect, Saturday + new LocalTime(14, 0), "", 0),
+        Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up"),
+    };
+
+    private readonly List<Tick> ticks = [];
+
+    /// <summary>Dov coats from 08:00, 25 min (20 and a little, up to 5), Petra boxes at 10:30, Wren takes out at 13:45 and hands over at 14:00.</summary>
+    [Fact]
+    public void The_step_at_hand_says_how_long_it_has_and_what_with()
+    {
+        var dov = Band(At(8, 5), "dov");
+        Assert.Equal(("now, 20 min left", "Final coat 8 in", true), (dov.When, dov.Big, dov.IsDue));
+        Assert.Matches("^407 Hale\\. Ivory 0\\.[0-9]+ L$", dov.Second);
+        Assert.Equal("Avoid nuts", dov.Avoid);
+        Assert.Null(dov.Lift);
+        Assert.Equal("now, 10 min over", Band(At(8, 35), "dov").When);
+        var early = Band(At(7, 30), "dov");
+        Assert.Equal(("at 08:00, in 30 min", false), (early.When, early.IsDue));
+    }
+
+    [Fact]
+    public void Who_has_nothing_now_hears_until_when()
+    {
+        var wren = Band(At(8, 5), "wren");
+        Assert.Equal(("Nothing for Wren until 13:45", true), (wren.Big, wren.IsQuiet));
+        Assert.Equal("13:45 Take out 8 in, 407 Hale. For Sat 24 Oct, 14:00", wren.Second);
+        Assert.Equal("Nothing for Ines", Band(At(8, 5), "ines").Big);
+    }
+
+    [Fact]
+    public void Who_is_through_has_the_day_done()
+    {
+        ticks.Add(new Tick(Key("coat", 0), At(8, 15), "dov"));
+        var dov = Band(At(8, 20), "dov");
+        Assert.Equal("Day done, Dov", dov.Big);
+        Assert.Empty(dov.Steps);
+        Assert.Null(dov.Strip);
+    }
+
+    [Fact]
+    public void What_was_ticked_just_now_can_be_taken_back_for_ten_seconds()
+    {
+        ticks.Add(new Tick(Key("coat", 0), At(8, 15), "dov"));
+        var strip = Band(At(8, 15) + Duration.FromSeconds(9), "dov").Strip;
+        Assert.Equal("Final coat 8 in, done 08:15, Dov.", strip?.Text);
+        Assert.Null(Band(At(8, 15) + Duration.FromSeconds(10), "dov").Strip);
+    }
+
+    [Fact]
+    public void Two_bands_fit_and_the_others_follow()
+    {
+        var view = View(At(8, 5));
+        Assert.Equal(["Petra", "Dov"], view.Bands.Select(b => b.Person.Name));
+        Assert.Equal(["13:45 Wren Take out 8 in", "14:00 Wren Hand over 8 in"], view.Then.Select(t => $"{t.Time} {t.Name} {t.Words}"));
+    }
+
+    [Fact]
+    public void A_ring_says_who_when_what_where_and_draws_the_fridge()
+    {
+        ticks.AddRange([new Tick(Key("coat", 0), At(8, 15), "dov"), new Tick(Key("box"), At(10, 50), "petra")]);
+        var ring = Assert.Single(View(At(13, 45)).Rings);
+        Assert.Equal(("Wren", "13:45", "Sat 24 Oct", null), (ring.Name, ring.Time, ring.Day, ring.Late));
+        Assert.Equal(("Take out", "Fridge 1, level 3", "8 in, vanilla", "407 Hale", "out at 14:00", "until 13:55"), (ring.Verb, ring.Place, ring.What, ring.Order, ring.Out, ring.Until));
+        Assert.Equal([1, 2, 3, 4], ring.Fridge!.Levels.Select(l => l.Number));
+        var level = Assert.Single(ring.Fridge.Levels, l => l.IsIt);
+        Assert.Equal((3, 20.32m), (level.Number, Assert.Single(Assert.Single(level.Things)).Width));
+        Assert.Equal("due 13:45, 12 min ago", View(At(13, 57)).Rings[0].Late);
+        Assert.Null(View(At(13, 57)).Rings[0].Until);
+    }
+
+    /// <summary>10 kg is the shop's own limit for carrying alone; five tiers of buttercream cake weigh far more.</summary>
+    [Fact]
+    public void A_heavy_cake_says_so_where_it_is_lifted()
+    {
+        var five = Cakes.Good(2, 14, 12, 10, 8, 6);
+        Assert.Matches("^[0-9]{2}\\.[0-9] kg: two people lift$", DangerWords.Lift("box", five, SampleBakery.Shop));
+        Assert.Null(DangerWords.Lift("mix", five, SampleBakery.Shop));
+        Assert.Null(DangerWords.Lift("box", Cake, SampleBakery.Shop));
+    }
+
+    private static Instant At(int hour, int minute) => (Saturday + new LocalTime(hour, minute)).InZoneStrictly(DateTimeZoneProviders.Tzdb["Europe/London"]).ToInstant();
+
+    private static string Key(string operation, int tier = -1) => new StepKey(Cake.Id, tier < 0 ? null : Cake.Tiers[tier].Id, operation, 1).ToString();
+
+    private BandView Band(Instant now, string person) => Assert.Single(View(now, person).Bands);
+
+    private KitchenView View(Instant now, string? person = null)
+    {
+        var week = Week.From([Cake], SampleBakery.Shop, ticks, null, now);
+        StepRow Row(string step, Instant start, string who) => new(step, (int)(start - week.Epoch).TotalMinutes, [who], null, null);
+        var plan = new Plan(
+            "day",
+            new Dictionary<string, string>(StringComparer.Ordinal),
+            [Row(Key("coat", 0), At(8, 0), "dov"), Row(Key("box"), At(10, 30), "petra"), Row(Key("leavefridge"), At(13, 45), "wren"), Row(Key("handover"), At(14, 0), "wren")],
+            [new HoldRow($"{Key("box")}>{Key("leavefridge")}", "f1l3"), new HoldRow($"{Key("leavefridge")}>{Key("handover")}", "bench")],
+            []);
+        var book = new BookState(1, SampleBakery.Shop, [Cake], ticks, week, new Wall(week.Epoch, plan), []);
+        return new KitchenReader(WhatRings.At(now, book, WhatRings.OpenIn(book)), SampleBakery.Shop, person).Read();
+    }
+}
