@@ -7,11 +7,18 @@ using Bakehouse.Domain.Orders;
 
 /// <summary>
 /// What a person waits for with forty open orders, beside a fixed loop of arithmetic in the same run: seconds differ from machine
-/// to machine, the ratio hardly does.
+/// to machine, the ratio hardly does. Both in processor time, which is what waiting comes to when nothing else runs (a commit waits
+/// well under a millisecond for the disk); of several rounds the shortest counts, and no other test runs meanwhile.
 /// </summary>
+[CollectionDefinition(nameof(SpeedTests), DisableParallelization = true)]
+[Collection(nameof(SpeedTests))]
 public sealed class SpeedTests(ITestOutputHelper output)
 {
-    private const int Rounds = 5;
+    private const int Rounds = 8;
+
+    // Milliseconds from a tap to the plan, or to the new work list, that nobody feels as waiting.
+    private const int MostForAnOrder = 500;
+    private const int MostForATick = 300;
 
     [Fact]
     public async Task An_order_into_forty_and_a_tick_among_forty_are_quick()
@@ -25,13 +32,12 @@ public sealed class SpeedTests(ITestOutputHelper output)
 
         Assert.Equal(40, disk.Book.State.Orders.Count(o => Stages.IsPlanned(o.Stage)));
         var loop = Enumerable.Range(0, Rounds).Select(_ => Timed(() => Loop())).Min();
-        var order = await Best(disk, i => new WriteOrder(BookOnDisk.NewId(), "ines", "counter", BookOnDisk.Order($"One more {i}", day: 30, hour: 10 + i, inches: [8, 6])));
+        var order = await Best(disk, i => new WriteOrder(BookOnDisk.NewId(), "ines", "counter", BookOnDisk.Order($"One more {i}", day: 30, hour: 9 + i, inches: [8, 6])));
         var tick = await Best(disk, _ => new TickStep(BookOnDisk.NewId(), "petra", "tablet", Next(disk), "petra"));
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fixed loop {loop:0} ms; order into 40: {order:0} ms, ratio {order / loop:0.00}; tick among 40: {tick:0} ms, ratio {tick / loop:0.00}"));
-        // The loop takes 100 ms on the machine on which 500 and 300 ms were set as what a person waits without noticing.
-        Assert.True(order < 5 * Math.Max(loop, 100), $"an order took {order} ms");
-        Assert.True(tick < 3 * Math.Max(loop, 100), $"a tick took {tick} ms");
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fixed loop {loop:0} ms of processor time; order into 40: {order:0} ms, ratio {order / loop:0.00}; tick among 40: {tick:0} ms, ratio {tick / loop:0.00}"));
+        Assert.InRange(order, 0, MostForAnOrder);
+        Assert.InRange(tick, 0, MostForATick);
     }
 
     private static readonly int[] Days = [20, 21, 22, 23, 24, 27, 28, 29];
@@ -48,9 +54,9 @@ public sealed class SpeedTests(ITestOutputHelper output)
         for (var i = 0; i < Rounds; i++)
         {
             var command = make(i);
-            var watch = Stopwatch.StartNew();
+            var before = Processor();
             var answer = await disk.Enter(command);
-            best = Math.Min(best, watch.Elapsed.TotalMilliseconds);
+            best = Math.Min(best, Processor() - before);
             Assert.True(answer.Kind == AnswerKind.Accepted, $"{answer.Message} {string.Join(' ', answer.Problems)}");
         }
 
@@ -59,15 +65,21 @@ public sealed class SpeedTests(ITestOutputHelper output)
 
     private static double Timed(Func<ulong> work)
     {
-        var watch = Stopwatch.StartNew();
+        var before = Processor();
         var result = work();
-        return result == 0 ? double.MaxValue : watch.Elapsed.TotalMilliseconds;
+        return result == 0 ? double.MaxValue : Processor() - before;
+    }
+
+    private static double Processor()
+    {
+        using var here = Process.GetCurrentProcess();
+        return here.TotalProcessorTime.TotalMilliseconds;
     }
 
     private static ulong Loop()
     {
         var x = 88172645463325252UL;
-        for (var i = 0; i < 60_000_000; i++)
+        for (var i = 0; i < 15_000_000; i++)
         {
             x ^= x << 13;
             x ^= x >> 7;

@@ -9,13 +9,19 @@ using NodaTime;
 /// <summary>Fits a change into the plan on the wall, and has the Judge look at every plan before it is written.</summary>
 internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
 {
+    private static readonly IReadOnlyDictionary<string, int> NobodyLate = new Dictionary<string, int>();
+
     /// <summary>Places one order while the others stand still.</summary>
     /// <param name="orders">All orders, the one to place among them as it shall be.</param>
     /// <param name="afresh">False if its rows may stay when they still can: nothing in it that the plan depends on has changed.</param>
     public Fitted Place(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Order placed, bool afresh)
     {
-        var others = orders.Where(o => o.Id != placed.Id).ToList();
-        var week = Week.From(orders, shop, ticks, Standing(others, ticks, wall, placed.Id), now);
+        var week = Week.From(orders, shop, ticks, wall, now);
+        if (!StandStill(week, placed.Id))
+        {
+            week = Week.From(orders, shop, ticks, Pushed(orders, ticks, wall, placed.Id), now);
+        }
+
         if (!afresh && week.Reference is { } kept && Judge.Examine(week, kept).Feasible)
         {
             return new Fitted(new Wall(week.Epoch, kept), NobodyLate, [], []);
@@ -36,8 +42,6 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
         return pushed.IsPlan ? pushed : Look(Week.From(orders, shop, ticks, wall, now), orders, week => planner.Plan(week));
     }
 
-    private static readonly IReadOnlyDictionary<string, int> NobodyLate = new Dictionary<string, int>();
-
     private static Fitted Look(Week week, IReadOnlyList<Order> orders, Func<Week, PlanOutcome> plan)
     {
         if (!orders.Any(o => Stages.IsPlanned(o.Stage)))
@@ -51,16 +55,23 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
             : new Fitted(null, outcome.Late, outcome.Reasons, []);
     }
 
-    /// <summary>The wall as it can still stand: work that nobody ticked in time is pushed before anything is placed beside it.</summary>
-    private Wall? Standing(List<Order> others, IReadOnlyList<Tick> ticks, Wall? wall, Guid placed)
+    /// <summary>
+    /// True if the rows of the others can stay: what stood when it was written can fail since then only by time passing (work that
+    /// nobody ticked) or by a tick at another moment than planned.
+    /// </summary>
+    private static bool StandStill(Week week, Guid placed)
     {
-        if (wall is null || !others.Exists(o => Stages.IsPlanned(o.Stage)))
-        {
-            return wall;
-        }
+        var given = week.Fixed.Where(f => f.Step is not null).ToLookup(f => f.Step!, f => f.Start, StringComparer.Ordinal);
+        return (week.Reference?.Steps ?? []).Where(r => StepKey.Parse(r.Step)?.Order != placed).All(r =>
+            given.Contains(r.Step) ? given[r.Step].All(start => start is null || start == r.Start) : r.Start >= week.FreeFrom);
+    }
 
+    /// <summary>The wall with what can't stand any more pushed later, before anything is placed beside it.</summary>
+    private Wall? Pushed(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Guid placed)
+    {
+        var others = orders.Where(o => o.Id != placed).ToList();
         var week = Week.From(others, shop, ticks, wall, now);
-        if (week.Reference is not { } reference || Judge.Examine(week, reference).Feasible || planner.Push(week).Plan is not { } pushed)
+        if (wall is null || planner.Push(week).Plan is not { } pushed)
         {
             return wall;
         }
