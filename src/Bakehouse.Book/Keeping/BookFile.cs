@@ -33,8 +33,8 @@ internal sealed class BookFile : IDisposable
         {
             RefuseOldEngine();
             var file = new BookFile(full, taken);
-            file.RefuseNewer();
-            file.BringUpToDate();
+            using var context = file.Context();
+            BookMigrations.BringUpToDate(context, full);
             return file;
         }
         catch (Exception trouble)
@@ -88,69 +88,6 @@ internal sealed class BookFile : IDisposable
         if (Version.Parse(memory.ServerVersion) < Oldest)
         {
             throw new BookClosedException($"The SQLite library is {memory.ServerVersion}; the book needs {Oldest} or newer.");
-        }
-    }
-
-    /// <summary>Looks read-only, before anything else opens the file.</summary>
-    private void RefuseNewer()
-    {
-        if (!File.Exists(Path) || new FileInfo(Path).Length == 0)
-        {
-            return;
-        }
-
-        using var context = Context();
-        var known = context.Database.GetMigrations().ToHashSet(StringComparer.Ordinal);
-        using var reader = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = Path, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
-        reader.Open();
-        var newer = Applied(reader).Where(m => !known.Contains(m)).ToList();
-        if (newer.Count > 0)
-        {
-            throw new BookClosedException($"The book {Path} was written by a newer Bakehouse ({newer[^1]}). Start that one; the book was not touched.");
-        }
-    }
-
-    private static List<string> Applied(SqliteConnection connection)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = "SELECT count(*) FROM sqlite_master WHERE name = '__EFMigrationsHistory'";
-        if ((long)command.ExecuteScalar()! == 0)
-        {
-            return [];
-        }
-
-        command.CommandText = "SELECT MigrationId FROM __EFMigrationsHistory ORDER BY MigrationId";
-        using var rows = command.ExecuteReader();
-        var applied = new List<string>();
-        while (rows.Read())
-        {
-            applied.Add(rows.GetString(0));
-        }
-
-        return applied;
-    }
-
-    /// <summary>
-    /// A process killed while it migrated leaves its row in the migrations' own lock, and the next would wait for ever. We hold
-    /// the lock file, so nobody else is migrating: the row is dead.
-    /// </summary>
-    private void BringUpToDate()
-    {
-        using var context = Context();
-        context.Database.OpenConnection();
-        using (var command = context.Database.GetDbConnection().CreateCommand())
-        {
-            command.CommandText = "SELECT count(*) FROM sqlite_master WHERE name = '__EFMigrationsLock'";
-            if ((long)command.ExecuteScalar()! > 0)
-            {
-                command.CommandText = "DELETE FROM __EFMigrationsLock";
-                command.ExecuteNonQuery();
-            }
-        }
-
-        if (context.Database.GetPendingMigrations().Any())
-        {
-            context.Database.Migrate();
         }
     }
 }

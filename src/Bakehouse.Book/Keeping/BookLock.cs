@@ -22,6 +22,10 @@ internal sealed class BookLock : IDisposable
         {
             throw new BookClosedException($"Another Bakehouse ({Holder(book)}) has the book {book} open. Close it first, or open another book.", trouble);
         }
+        catch (UnauthorizedAccessException trouble)
+        {
+            throw new BookClosedException($"Bakehouse may not write beside the book {book}. Let it write to that folder, or name another.", trouble);
+        }
 
         // The lock file itself can't be read by others while it is held.
         File.WriteAllText(PidOf(book), Environment.ProcessId.ToString(CultureInfo.InvariantCulture));
