@@ -36,28 +36,63 @@ public sealed class FactsTests(ITestOutputHelper output)
         Assert.Contains(outcome.Plan!.Steps, r => r.Start >= week.Now && r.Start < end);
     }
 
+    /// <summary>Also fillings with a use-by and on the clock, filled days too early or forgotten on the bench: told, never in the way of the others.</summary>
+    /// <summary>
+    /// A cake for which the search finds no room any more is named, and stops no other: without it the week has a plan. That
+    /// happens to few.
+    /// </summary>
     [Fact]
     public void Any_steps_may_be_ticked_at_any_time_and_the_week_still_has_a_plan()
     {
-        var now = Instant.FromUtc(2026, 10, 22, 9, 0);
-        var sample = OpenedSample.At(now, Planner, TestContext.Current.CancellationToken);
-        // A filling with a use-by that was filled days too early really has no plan: those cakes are left out here.
-        var lasting = sample.Orders.Where(o => o.Tiers.All(t => Filling.Of(t.Filling)!.UseByDays is null)).Select(o => o.Id.ToString("N")).ToHashSet();
-        var steps = sample.Wall.Plan.Steps.Select(s => s.Step).Where(s => lasting.Contains(s[..32])).ToArray();
-        var late = 0;
-        Gen.Select(Gen.Int[0, steps.Length - 1].Select(i => steps[i]).Array[0, 8], Gen.Int[0, 600].Array[8]).Sample(
-            (ticked, ago) =>
+        var opened = Instant.FromUtc(2026, 10, 22, 9, 0);
+        var sample = OpenedSample.At(opened, Planner, TestContext.Current.CancellationToken);
+        var steps = sample.Wall.Plan.Steps.Select(s => s.Step).ToArray();
+        var (late, stuck) = (0, 0);
+        Gen.Select(Gen.Int[0, steps.Length - 1].Select(i => steps[i]).Array[0, 8], Gen.Int[0, 4000].Array[8], Gen.Int[0, 12].Select(n => n * n * 60)).Sample(
+            (ticked, ago, waited) =>
             {
+                var now = opened + Duration.FromMinutes(waited);
                 var ticks = sample.Ticks.Concat(ticked.Distinct().Select((s, i) => new Tick(s, now - Duration.FromMinutes(ago[i]), "petra"))).ToList();
                 var week = Week.From(sample.Orders, sample.Shop, ticks, sample.Wall, now);
                 var outcome = Planner.Push(week);
+                if (outcome.Plan is null)
+                {
+                    stuck++;
+                    var named = outcome.Reasons.Select(r => r.Order).ToHashSet();
+                    Assert.DoesNotContain(null, named);
+                    week = Week.From([.. sample.Orders.Where(o => !named.Contains(o.Id.ToString("N")))], sample.Shop, ticks, sample.Wall, now);
+                    outcome = Planner.Push(week);
+                }
+
                 Assert.True(outcome.Plan is not null, string.Join(' ', outcome.Reasons.Select(r => r.Sentence)));
                 Assert.Empty(Judge.Examine(week, outcome.Plan).Breaches);
                 late += outcome.Late.Count;
             },
-            iter: 40,
+            iter: Long ? 2_000 : 60,
             threads: 1,
             seed: "0000AnyTicks1");
-        output.WriteLine($"orders late over all: {late}");
+        output.WriteLine($"orders late over all: {late}; weeks with a cake that found no room: {stuck}");
+        Assert.True(stuck <= (Long ? 200 : 6), $"{stuck} weeks had a cake that found no room.");
     }
+
+    /// <summary>Taken out at eleven for two o'clock, and at ten in the evening nobody has said that it was handed over.</summary>
+    [Fact]
+    public void A_cake_on_the_clock_that_was_forgotten_on_the_bench_does_not_stop_the_others()
+    {
+        var opened = Instant.FromUtc(2026, 10, 20, 7, 30);
+        var sample = OpenedSample.At(opened, Planner, TestContext.Current.CancellationToken);
+        var moss = sample.Orders.Single(o => o.Customer.Name == "Moss");
+        Assert.True(Filling.Of(moss.Tiers[0].Filling)!.OnClock);
+        var now = Instant.FromUtc(2026, 10, 20, 21, 0);
+        var takenOut = new Tick(new StepKey(moss.Id, null, "leavefridge", 1).ToString(), Instant.FromUtc(2026, 10, 20, 10, 0), "wren");
+        var week = Week.From(sample.Orders, sample.Shop, [.. sample.Ticks, takenOut], sample.Wall, now);
+
+        var outcome = Planner.Push(week, TestContext.Current.CancellationToken);
+
+        Assert.Empty(outcome.Reasons);
+        Assert.Empty(Judge.Examine(week, outcome.Plan!).Breaches);
+        Assert.Contains(FoodLimits.Passed(sample.Orders, sample.Shop, new Wall(week.Epoch, outcome.Plan!), now), p => p.Order == moss.Id && !p.UseBy);
+    }
+
+    private static bool Long => Environment.GetEnvironmentVariable("BAKEHOUSE_LONG") == "1";
 }

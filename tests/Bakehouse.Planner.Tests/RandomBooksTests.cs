@@ -33,7 +33,8 @@ public sealed class RandomBooksTests(ITestOutputHelper output)
             Number = number,
             Version = 1,
             Finish = finish,
-            Decoration = decoration,
+            // Rich piping takes longer than any food clock allows: such an order is refused, so it is not drawn here.
+            Decoration = Filling.All[filling].OnClock ? Decoration.Simple : decoration,
             Handover = order.Handover with { At = Open(new LocalDate(2026, 10, 13).PlusDays(day)) + new LocalTime(hour, 0) },
             Tiers = [.. order.Tiers.Select(t => t with { Sponge = Sponge.All[sponge].Id, Filling = Filling.All[filling].Id })],
             Allergies = nuts && sponge != 3 ? new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up") : AllergyAnswer.NoneTold,
@@ -44,6 +45,7 @@ public sealed class RandomBooksTests(ITestOutputHelper output)
     {
         var planner = new QuickPlanner();
         var (plans, refused) = (0, 0);
+        var why = new System.Collections.Concurrent.ConcurrentBag<string>();
         Cake.Array[1, 4].Sample(
             cakes =>
             {
@@ -53,6 +55,7 @@ public sealed class RandomBooksTests(ITestOutputHelper output)
                 if (outcome.Plan is null)
                 {
                     Assert.NotEmpty(outcome.Reasons);
+                    outcome.Reasons.ToList().ForEach(r => why.Add(r.Sentence));
                     Interlocked.Increment(ref refused);
                     return;
                 }
@@ -63,8 +66,13 @@ public sealed class RandomBooksTests(ITestOutputHelper output)
             iter: Long ? 20_000 : 300,
             threads: 2,
             seed: "0000RndBooks");
+        foreach (var reason in why.Take(30))
+        {
+            output.WriteLine(reason);
+        }
+
         output.WriteLine($"{plans} books planned, {refused} with a reason why not");
-        Assert.True(plans > refused * 2, "Most books have a plan.");
+        Assert.True(plans > refused * 4, "Most books have a plan.");
     }
 
     private static LocalDate Open(LocalDate day) =>

@@ -10,14 +10,24 @@ using NodaTime;
 /// <summary>The sample bakery's own orders, from the book's facts to a plan.</summary>
 public sealed class SampleWeekTests(ITestOutputHelper output)
 {
-    private static readonly LocalDate Today = new(2026, 10, 14);
-    private static readonly Instant Morning = Instant.FromUtc(2026, 10, 7, 5, 0);
-
-    [Fact]
-    public void The_sample_fortnight_has_a_plan_without_late_cakes()
+    [Theory]
+    [InlineData(12)]
+    [InlineData(13)]
+    [InlineData(14)]
+    [InlineData(15)]
+    [InlineData(16)]
+    [InlineData(17)]
+    [InlineData(18)]
+    public void The_sample_fortnight_has_a_plan_without_late_cakes_on_whatever_weekday_it_is_opened(int day)
     {
-        var orders = SampleOrders.From(Today, SampleBakery.Shop);
-        var week = Week.From(orders, SampleBakery.Shop, [], null, Morning);
+        var today = new LocalDate(2026, 10, day);
+        var orders = SampleOrders.From(today, SampleBakery.Shop);
+        Assert.Contains(orders, o => o.Handover.Way == Way.Deliver && o.Handover.At.DayOfWeek == IsoDayOfWeek.Saturday);
+        Assert.Contains(orders, o => o.Allergies.Kind == AllergyKind.Avoid);
+        Assert.Equal(Enum.GetValues<Finish>().Length, orders.Select(o => o.Finish).Distinct().Count());
+        var morning = (today.PlusDays(-7) + new LocalTime(6, 0)).InZoneStrictly(DateTimeZoneProviders.Tzdb["Europe/London"]).ToInstant();
+        Assert.All(orders, o => Assert.Empty(OrderChecks.Problems(o, SampleBakery.Shop, morning, owner: false)));
+        var week = Week.From(orders, SampleBakery.Shop, [], null, morning);
         var watch = Stopwatch.StartNew();
 
         var outcome = new QuickPlanner().Insert(week, TestContext.Current.CancellationToken);

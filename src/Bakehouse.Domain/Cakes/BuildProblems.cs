@@ -42,7 +42,8 @@ public static class BuildProblems
         }
     }
 
-    private static Length Least(CakeTier tier, CakeFigures figures) =>
+    /// <summary>The least height for a number of layers.</summary>
+    internal static Length Least(CakeTier tier, CakeFigures figures) =>
         (ThinnestLayer * tier.Layers) + (figures.FillingThickness * (tier.Layers - 1));
 
     private static string Text(decimal number) => number.ToString("0.##", CultureInfo.InvariantCulture);

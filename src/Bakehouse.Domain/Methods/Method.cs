@@ -45,6 +45,18 @@ public sealed record WaitIn(string Kind, int Least, int Most);
 /// </summary>
 public static class Method
 {
+    /// <summary>Longest sitting of decor, minutes: it is work that can be divided (30 to 120, common practice, no source).</summary>
+    public const int LongestDecor = 120;
+
+    /// <summary>A coat keeps so many minutes until the handover: 48 h; a wish.</summary>
+    public const int CoatKeeps = 2 * Day;
+
+    /// <summary>A semi-naked cake dries sooner: 24 h; a wish.</summary>
+    public const int SemiNakedKeeps = Day;
+
+    /// <summary>A cake is at its best if it was filled at most so many minutes before the handover: 36 h; a wish.</summary>
+    public const int FreshFromFilling = 36 * 60;
+
     private const int Day = 1440;
 
     /// <summary>The operations in the order in which a cake meets them.</summary>
@@ -65,7 +77,7 @@ public static class Method
         new("box", "Box", Skills.Box, 18, Growth.Fixed, Tools: ["bench"]),
         new("leavefridge", "Take out", Skills.Box, 5, Growth.Fixed),
         new("handover", "Hand over", Skills.Counter, 8, Growth.Fixed),
-        new("deliver", "Deliver", Skills.Drive, 30, Growth.Fixed, Tools: ["van"]),
+        new("deliver", "Deliver", Skills.Drive, 15, Growth.Tiers, Tools: ["van"]),
         new("return", "Drive back", Skills.Drive, 0, Growth.Fixed, Tools: ["van"]),
     ];
 
@@ -105,6 +117,20 @@ public static class Method
     public static Operation OperationOf(string id) =>
         Operations.FirstOrDefault(o => o.Id == id) ?? throw new ArgumentOutOfRangeException(nameof(id), id, "No such operation.");
 
+    /// <summary>The wait between two operations. Throws if the method has none.</summary>
+    public static Wait WaitOf(string from, string to) =>
+        Waits.FirstOrDefault(w => w.From == from && w.To == to) ?? throw new ArgumentOutOfRangeException(nameof(to), $"{from} > {to}", "No such wait.");
+
+    /// <summary>Minutes on a rack until the base is no longer warm, by the height baked: 5 cm 150, 4 cm 120, 2.5 cm 80. Hardly by diameter.</summary>
+    public static int CoolMinutes(Measures.Length height) => height.Centimetres switch { >= 4.5m => 150, >= 3 => 120, _ => 80 };
+
+    /// <summary>Minutes on the road one way: a quarter more than the route says.</summary>
+    public static double RoadMinutes(Orders.Order order) => order.Handover.RouteMinutes * 1.25;
+
+    /// <summary>Loading 15, the road, and setting up: one tier 10, two 20, three 40, four 60, more 75.</summary>
+    public static double DeliverMinutes(Orders.Order order) =>
+        OperationOf("deliver").Minutes + RoadMinutes(order) + order.Tiers.Count switch { 1 => 10, 2 => 20, 3 => 40, 4 => 60, _ => 75 };
+
     /// <summary>Rounds a sitting up to whole 5 minutes; a sitting is rounded once, never each small step in it.</summary>
     public static int Sitting(double minutes) => (int)Math.Ceiling(minutes / 5 - 1e-9) * 5;
 
@@ -114,6 +140,9 @@ public static class Method
     public static double Outside(Orders.CakeTier tier)
     {
         var (r, h) = ((double)tier.Diameter.Centimetres / 2, (double)tier.Height.Centimetres);
-        return ((Math.PI * r * r) + (2 * Math.PI * r * h)) / 962;
+        return ((r * r) + (2 * r * h)) / ((ReferenceRadius * ReferenceRadius) + (2 * ReferenceRadius * ReferenceHeight));
     }
+
+    // 8 in across and 10 cm high, in centimetres.
+    private const double ReferenceRadius = 10.16, ReferenceHeight = 10;
 }

@@ -13,8 +13,17 @@ public static class Places
     /// <summary>Longer than any week.</summary>
     public const int Endless = 60 * 1440;
 
+    /// <summary>Of an order of work that is a habit and no wait: one comes after the other, whenever that is.</summary>
+    public static Standing Whenever { get; } = new(None, 0, Endless);
+
+    /// <summary>True if the hold only says which comes first.</summary>
+    public static bool IsWhenever(Hold hold) => hold.In is [var only] && only == Whenever;
+
     /// <summary>Tubs of cream and filling that a small shop keeps cold; a setting later (common practice, no source).</summary>
     private const int TubPlaces = 24;
+
+    /// <summary>What is cooked in one pot at most, mL (common practice, no source).</summary>
+    public const int PotMillilitres = 3000;
 
     /// <summary>All stores of the shop.</summary>
     public static IReadOnlyList<Store> Of(Shop shop) =>

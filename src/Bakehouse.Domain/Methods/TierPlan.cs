@@ -1,34 +1,41 @@
 namespace Bakehouse.Domain.Methods;
 
+using System.Collections.Concurrent;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 
-/// <summary>How one tier is baked and where it stands: pans, bowl and oven loads, room on a shelf.</summary>
-/// <param name="Pans">Pans in all; layers thinner than 3 cm are split from thicker ones.</param>
+/// <summary>How one tier is baked: its pans, shared out over bowls and oven loads.</summary>
+/// <param name="Build">Its row of the build sheet.</param>
 /// <param name="Loads">Pans of each mix and bake, in order: as few loads as bowl and oven allow.</param>
-/// <param name="BatterGrams">Grams of batter for one pan.</param>
-public sealed record TierPlan(CakeTier Tier, Sponge Sponge, Filling Filling, int Pans, IReadOnlyList<int> Loads, int BatterGrams)
+/// <param name="BatterGrams">Grams of batter for one pan, whole fives.</param>
+public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, IReadOnlyList<int> Loads, int BatterGrams)
 {
+    /// <summary>The tier as ordered.</summary>
+    public CakeTier Tier => Build.Tier;
+
+    /// <summary>Pans in all; layers thinner than 3 cm are split from thicker ones.</summary>
+    public int Pans => Build.Pans.Count;
+
     /// <summary>Whole inches of the pan, up.</summary>
     public int Inches => (int)Math.Ceiling(Tier.Diameter.Inches);
 
-    /// <summary>Works out pans and loads for this shop. The ids must be known.</summary>
-    public static TierPlan Of(CakeTier tier, Shop shop)
+    /// <summary>Minutes in the oven.</summary>
+    public int BakeMinutes => Sponge.BakeMinutes(Inches, Build.Pans.BakedHeight);
+
+    /// <summary>Shares the pans out for this shop. The ids must be known.</summary>
+    public static TierPlan Of(TierBuild build, Shop shop)
     {
-        var sponge = Sponge.Of(tier.Sponge) ?? throw new ArgumentOutOfRangeException(nameof(tier), tier.Sponge, "Unknown sponge.");
-        var filling = Filling.Of(tier.Filling) ?? throw new ArgumentOutOfRangeException(nameof(tier), tier.Filling, "Unknown filling.");
-        var layer = (double)tier.Height.Centimetres / tier.Layers;
-        var pans = layer < 3 ? (tier.Layers + 1) / 2 : tier.Layers;
-        var radius = (double)tier.Diameter.Centimetres / 2;
-        // Half a pan of batter rises to a full one: the volume of the baked pan, filled by half, at the batter's density.
-        var deep = (double)tier.Height.Centimetres / pans;
-        var grams = (int)Math.Ceiling(Math.PI * radius * radius * deep * 0.5 * (double)sponge.BatterDensity / 5) * 5;
-        var inches = (int)Math.Ceiling(tier.Diameter.Inches);
+        var tier = build.Tier;
+        var sponge = Sponge.Of(tier.Sponge) ?? throw new ArgumentOutOfRangeException(nameof(build), tier.Sponge, "Unknown sponge.");
+        var filling = Filling.Of(tier.Filling) ?? throw new ArgumentOutOfRangeException(nameof(build), tier.Filling, "Unknown filling.");
+        var pans = build.Pans.Count;
+        var grams = (int)Math.Ceiling(build.Pans.Batter.Millilitres * (double)sponge.BatterDensity / 5) * 5;
         var byBowl = shop.Bowls.Count == 0 ? pans : (int)(shop.Bowls.Max(b => b.Batter.Grams) / grams);
-        var byOven = shop.Ovens.Count == 0 ? pans : shop.Ovens.Max(o => o.Decks * DeckFit.Pans(o, inches));
-        var most = Math.Max(1, Math.Min(byBowl, byOven));
-        return new TierPlan(tier, sponge, filling, pans, Split(pans, most), grams);
+        var byOven = shop.Ovens.Count == 0 ? pans : shop.Ovens.Max(o => o.Levels * DeckFit.Pans(o, (int)Math.Ceiling(tier.Diameter.Inches)));
+        return new TierPlan(build, sponge, filling, Split(pans, Math.Max(1, Math.Min(byBowl, byOven))), grams);
     }
 
     private static List<int> Split(int pans, int most)
@@ -38,29 +45,14 @@ public sealed record TierPlan(CakeTier Tier, Sponge Sponge, Filling Filling, int
     }
 }
 
-/// <summary>How many round pans stand on one level of an oven: a first cut by rows; real packing comes later.</summary>
+/// <summary>How many round pans stand on one level of an oven. Packed once for each oven and size, since every plan asks.</summary>
 public static class DeckFit
 {
-    private const decimal BetweenPans = 20, ToWall = 15, Rims = 16;
+    private static readonly ConcurrentDictionary<(Length Width, Length Depth, int Inches), int> Packed = new();
 
-    /// <summary>
-    /// Pans of that diameter on one level: 2 cm between pans, 1.5 cm to the wall, a rim of 8 mm (common practice, no
-    /// source). Rows and columns, and two on the diagonal where they fit.
-    /// </summary>
-    public static int Pans(Oven oven, int inches)
-    {
-        var (width, depth) = (oven.Width.Millimetres - (2 * ToWall), oven.Depth.Millimetres - (2 * ToWall));
-        var pan = Length.FromInches(inches).Millimetres + Rims;
-        if (width < pan || depth < pan)
-        {
-            return 0;
-        }
-
-        var rows = (int)((width + BetweenPans) / (pan + BetweenPans)) * (int)((depth + BetweenPans) / (pan + BetweenPans));
-        var (dx, dy) = ((double)(width - pan), (double)(depth - pan));
-        var diagonal = Math.Sqrt((dx * dx) + (dy * dy)) >= (double)(pan + BetweenPans) ? 2 : 1;
-        return Math.Max(rows, diagonal);
-    }
+    /// <summary>Pans of that diameter on one level, 0 if none fits; gaps and rim as <see cref="Room"/> says.</summary>
+    public static int Pans(Oven oven, int inches) =>
+        Packed.GetOrAdd((oven.Width, oven.Depth, inches), _ => Room.Pans(oven, Length.FromInches(inches)).Count);
 }
 
 /// <summary>

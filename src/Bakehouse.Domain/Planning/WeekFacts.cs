@@ -1,52 +1,77 @@
 namespace Bakehouse.Domain.Planning;
 
-/// <summary>
-/// Puts what happened into a week. Law: whatever was ticked, the week has a plan; so a done step asks for no hands and no
-/// machine any more, and a wait that has already run too long is told, not made impossible.
-/// </summary>
-internal static class WeekFacts
-{
-    private const int NearlyOver = 120;
-    private const int TwoDays = 2 * 1440;
+using Bakehouse.Domain.Methods;
 
-    public static Week Apply(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time)
+/// <summary>
+/// Puts what happened into a week. Law: whatever was ticked, and however late it is, the week has a plan; so a done step asks for no
+/// hands and no machine any more, and a wait, an age or a food clock that has run out is told (<see cref="FoodLimits"/>), not made
+/// impossible: one spoiled cake must not stop the plan of all others.
+/// </summary>
+internal sealed class WeekFacts
+{
+    private const int TwoDays = 2 * 1440;
+    private readonly Week week;
+    private readonly Dictionary<string, Step> steps;
+    private readonly Dictionary<string, StepRow> rows;
+    private readonly Dictionary<string, int> done;
+    private readonly Dictionary<string, (Step Step, int Start, string Machine)> bowls;
+    private readonly List<string> running;
+    private readonly Plan? wall;
+    private readonly Backlog backlog;
+
+    private WeekFacts(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time)
     {
-        var steps = week.Steps.Select(s => s.Id).ToHashSet();
-        var done = DoneEnds(week, ticks.Where(t => steps.Contains(t.Step)).ToList(), wall, time);
-        var running = Running(week, done, wall);
-        var rows = (wall?.Steps ?? []).ToDictionary(r => r.Step);
-        var planned = rows.Values.Where(r => steps.Contains(r.Step)).ToDictionary(r => r.Step, r => r.Start + Minutes(week, r.Step));
-        var bowls = LastBowls(week, done, running, rows);
+        (this.week, this.wall) = (week, wall);
+        steps = week.Steps.ToDictionary(s => s.Id);
+        rows = (wall?.Steps ?? []).ToDictionary(r => r.Step);
+        done = DoneEnds(ticks.Where(t => steps.ContainsKey(t.Step)), time);
+        running = Running();
+        bowls = LastBowls();
+        backlog = new Backlog(week, done, rows.ToDictionary(r => r.Key, r => r.Value.Start));
+    }
+
+    public static Week Apply(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time) => new WeekFacts(week, ticks, wall, time).Applied();
+
+    private Week Applied()
+    {
+        var holds = week.Holds.Where(Open).ToList();
         return week with
         {
             Steps = [.. week.Steps.Select(s => bowls.TryGetValue(s.Id, out var bowl) ? bowl.Step : done.ContainsKey(s.Id) ? Past(s) : s)],
-            Holds = [.. week.Holds.Where(h => !(done.ContainsKey(h.From) && done.ContainsKey(h.To))).Select(h => Loosened(h, done, planned, week.FreeFrom))],
-            Clocks = [.. week.Clocks.Select(c => c with { Holds = [.. c.Holds.Where(h => !Gone(week, h, done))] })],
-            Fixed =
-            [
-                .. done.Select(d => bowls.TryGetValue(d.Key, out var bowl)
-                    ? new Fixed(d.Key, bowl.Start, [], bowl.Machine, null, null, "done")
-                    : new Fixed(d.Key, d.Value - Minutes(week, d.Key), [], null, null, null, "done")),
-                .. running.Select(r => new Fixed(r, rows[r].Start, rows[r].People, rows[r].Machine, null, null, "started")),
-            ],
-            Reference = wall is null ? null : Wanted(week, wall, done),
+            Holds = [.. holds.Select(Loosened)],
+            Clocks = [.. week.Clocks.Select(Loosened)],
+            Ages = [.. week.Ages.Select(Loosened)],
+            Fixed = [.. done.Keys.Select(Done), .. running.Select(r => new Fixed(r, rows[r].Start, rows[r].People, rows[r].Machine, null, null, "started"))],
+            Reference = wall is null ? null : Wanted(holds.Select(h => h.Id).ToHashSet()),
         };
     }
 
-    /// <summary>When each done step ended: as ticked, or for one that must have come before, at the latest when the next began.</summary>
-    private static Dictionary<string, int> DoneEnds(Week week, List<Tick> ticks, Plan? wall, WeekTime time)
+    private Fixed Done(string step) => bowls.TryGetValue(step, out var bowl)
+        ? new Fixed(step, bowl.Start, [], bowl.Machine, null, null, "done")
+        : new Fixed(step, done[step] - steps[step].Minutes, [], null, null, null, "done");
+
+    /// <summary>
+    /// True if the thing still stands there, or will. Between two done steps it doesn't; and a mere habit of order (largest first)
+    /// that somebody did the other way round binds nobody any more.
+    /// </summary>
+    private bool Open(Hold hold) => !done.ContainsKey(hold.To);
+
+    /// <summary>
+    /// When each done step ended: as ticked; or, for one that must have come before a done one and was not ticked, as planned, at the
+    /// latest when the next began.
+    /// </summary>
+    private Dictionary<string, int> DoneEnds(IEnumerable<Tick> ticks, WeekTime time)
     {
-        var minutes = week.Steps.ToDictionary(s => s.Id, s => s.Minutes);
-        var ends = ticks.GroupBy(t => t.Step).ToDictionary(g => g.Key, g => Math.Max(minutes[g.Key], time.Minute(g.Last().Done) / WeekTime.Grain * WeekTime.Grain));
-        var before = week.Holds.ToLookup(h => h.To, h => h.From);
-        var planned = (wall?.Steps ?? []).ToDictionary(r => r.Step, r => r.Start);
+        var ends = ticks.GroupBy(t => t.Step).ToDictionary(g => g.Key, g => Math.Max(steps[g.Key].Minutes, time.Minute(g.Last().Done) / WeekTime.Grain * WeekTime.Grain));
+        var before = week.Holds.Where(h => !Places.IsWhenever(h)).ToLookup(h => h.To, h => h.From);
         var open = new Queue<string>(ends.Keys);
         while (open.TryDequeue(out var step))
         {
             foreach (var earlier in before[step].Where(e => !ends.ContainsKey(e)))
             {
-                var began = Math.Max(minutes[earlier], ends[step] - minutes[step]);
-                ends[earlier] = planned.TryGetValue(earlier, out var start) ? Math.Clamp(start + minutes[earlier], minutes[earlier], began) : began;
+                var least = steps[earlier].Minutes;
+                var began = Math.Max(least, ends[step] - steps[step].Minutes);
+                ends[earlier] = rows.TryGetValue(earlier, out var row) ? Math.Clamp(row.Start + least, least, began) : began;
                 open.Enqueue(earlier);
             }
         }
@@ -54,19 +79,33 @@ internal static class WeekFacts
         return ends;
     }
 
-    /// <summary>Steps that the wall has running now and that could begin then: everything before them was done in time.</summary>
-    private static List<string> Running(Week week, Dictionary<string, int> done, Plan? wall)
+    /// <summary>
+    /// Steps that the wall has running now and that could begin then: what comes before was done in time, and the people and the machine
+    /// are still those of the shop.
+    /// </summary>
+    private List<string> Running()
     {
-        var steps = week.Steps.ToDictionary(s => s.Id);
         var before = week.Holds.ToLookup(h => h.To);
         return
         [
-            .. (wall?.Steps ?? [])
-                .Where(r => steps.TryGetValue(r.Step, out var s) && !done.ContainsKey(r.Step) && r.Start <= week.Now && r.Start + s.Minutes > week.Now)
+            .. rows.Values
+                .Where(r => steps.TryGetValue(r.Step, out var s) && !done.ContainsKey(r.Step) && r.Start <= week.Now && r.Start + s.Minutes > week.Now && Able(r, s))
                 .Where(r => before[r.Step].All(h => done.TryGetValue(h.From, out var end) && r.Start - end >= h.In.Min(i => i.Least)))
                 .Select(r => r.Step),
         ];
     }
+
+    private bool Able(StepRow row, Step step)
+    {
+        var time = new Span(row.Start, row.Start + step.Minutes);
+        var hands = row.People.Count == (step.Skill is null ? 0 : step.Count)
+            && row.People.All(p => week.People.FirstOrDefault(w => w.Id == p) is { } person && person.Skills.Contains(step.Skill!) && person.Shifts.Concat(person.Extra).Any(s => s.Covers(time)));
+        return hands && (row.Machine is null || week.Machines.Any(m => m.Id == row.Machine && Takes(m, step)));
+    }
+
+    private bool Takes(Machine machine, Step step) => step.Mix is { } mix
+        ? week.Families.First(f => f.Id == mix.Family).Limit.GetValueOrDefault(machine.Id) >= mix.Size
+        : step.Bake is null || step.Bake.Pans.All(p => machine.Fits.GetValueOrDefault(p) > 0);
 
     private static Step Past(Step step) => step with { Skill = null, Tools = [], Mix = null, Bake = null, Has = [], Avoid = [] };
 
@@ -74,8 +113,7 @@ internal static class WeekFacts
     /// The last mix done in each bowl stays in it, with the allergens of every mix before it: a bowl that met nuts is still to be
     /// cleaned for whoever must be kept from them, also when a past clean-down was only planned.
     /// </summary>
-    private static Dictionary<string, (Step Step, int Start, string Machine)> LastBowls(
-        Week week, Dictionary<string, int> done, List<string> running, Dictionary<string, StepRow> rows)
+    private Dictionary<string, (Step Step, int Start, string Machine)> LastBowls()
     {
         var began = running.Where(r => rows[r].Machine is not null).ToLookup(r => rows[r].Machine!, r => rows[r].Start);
         var last = new Dictionary<string, (Step, int, string)>();
@@ -84,7 +122,7 @@ internal static class WeekFacts
         {
             var machine = week.Machines.FirstOrDefault(m => m.Id == bowl.Key);
             var step = bowl.MaxBy(s => done[s.Id])!;
-            if (machine is null || week.Families.First(f => f.Id == step.Mix!.Family).Limit.GetValueOrDefault(bowl.Key) < step.Mix!.Size)
+            if (machine is null || !Takes(machine, step))
             {
                 continue;
             }
@@ -98,36 +136,53 @@ internal static class WeekFacts
     }
 
     /// <summary>
-    /// The thing is there, whatever the limit said. What was done earlier than planned may wait so much longer; what has
-    /// waited too long already, or nearly, gets two days to be worked on.
+    /// The thing is there, whatever the limit said. What was done earlier than planned may wait so much longer, and what waits must
+    /// find hands; what waits for something that is not made yet, waits as long as that takes.
     /// </summary>
-    private static Hold Loosened(Hold hold, Dictionary<string, int> done, Dictionary<string, int> planned, int free)
+    private Hold Loosened(Hold hold)
     {
         if (!done.TryGetValue(hold.From, out var end))
         {
             return hold;
         }
 
-        var early = planned.TryGetValue(hold.From, out var wanted) ? Math.Max(0, wanted - end) : WeekTime.Up(free);
-        var waited = WeekTime.Up(Math.Max(0, free - end));
-        return hold with { In = [.. hold.In.Select(i => i with { Most = Math.Max(i.Most + early, waited + NearlyOver > i.Most ? waited + TwoDays : 0) })] };
-    }
-
-    private static bool Gone(Week week, string hold, Dictionary<string, int> done) =>
-        week.Holds.FirstOrDefault(h => h.Id == hold) is not { } h || (done.ContainsKey(h.From) && done.ContainsKey(h.To));
-
-    private static int Minutes(Week week, string step) => week.Steps.First(s => s.Id == step).Minutes;
-
-    /// <summary>The wall limited to what is still wanted.</summary>
-    private static Plan Wanted(Week week, Plan wall, Dictionary<string, int> done)
-    {
-        var steps = week.Steps.Select(s => s.Id).ToHashSet();
-        var holds = week.Holds.Where(h => !(done.ContainsKey(h.From) && done.ContainsKey(h.To))).Select(h => h.Id).ToHashSet();
-        return wall with
+        // Without a row nobody knows how early it was done (a cake that came back from its handover): it may wait to the end.
+        var early = rows.TryGetValue(hold.From, out var row) ? Math.Max(0, row.Start + steps[hold.From].Minutes - end) : Math.Max(0, week.Horizon - end);
+        var begins = backlog.Earliest(hold.To);
+        var found = WeekTime.Up(backlog.Through(hold.To, begins) - end);
+        return hold with
         {
-            Week = week.Name,
-            Steps = [.. wall.Steps.Where(r => steps.Contains(r.Step))],
-            Holds = [.. wall.Holds.Where(r => holds.Contains(r.Hold))],
+            In = [.. hold.In.Select(i => i with { Most = backlog.WaitsForOthers(hold.To) && end + i.Most < begins + TwoDays ? Places.Endless : Math.Max(i.Most + early, found) })],
         };
     }
+
+    /// <summary>
+    /// A use-by is hard until its filling is in the cake. From then on it stays hard while two days are to spare; with less, it becomes a
+    /// wish that outranks overtime, so that the plan hurries and there is one.
+    /// </summary>
+    private Age Loosened(Age age) =>
+        age.Hard && done.TryGetValue(age.From, out var end) && end + age.Most < backlog.Earliest(age.To) + TwoDays ? age with { Hard = false } : age;
+
+    /// <summary>
+    /// The time that a done step and a past wait took is taken off the clock for good. If what is left can't be kept (or hardly:
+    /// half an hour), the clock is told and no longer planned by.
+    /// </summary>
+    private FoodClock Loosened(FoodClock clock)
+    {
+        var cold = FoodLimits.Cold(week.Stores);
+        var inside = week.Holds.Where(h => clock.Holds.Contains(h.Id)).ToList();
+        var gone = inside.Where(h => done.ContainsKey(h.From) && done.ContainsKey(h.To)).Sum(h => FoodLimits.WarmMinutes(h, done[h.To] - steps[h.To].Minutes - done[h.From], cold));
+        var standing = inside.Where(h => done.ContainsKey(h.From) && Open(h) && FoodLimits.AlwaysWarm(h, cold)).Select(h => backlog.Earliest(h.To) - done[h.From]).DefaultIfEmpty().Max();
+        var left = Math.Max(0, clock.Limit - gone);
+        var needed = clock.Steps.Sum(s => steps[s].Minutes) + Math.Max(0, standing) + 30;
+        return clock with { Holds = [.. inside.Where(Open).Select(h => h.Id)], Limit = needed <= left || !clock.Steps.Any(done.ContainsKey) ? left : needed + TwoDays };
+    }
+
+    /// <summary>The wall limited to what is still wanted.</summary>
+    private Plan Wanted(HashSet<string> holds) => wall! with
+    {
+        Week = week.Name,
+        Steps = [.. wall.Steps.Where(r => steps.ContainsKey(r.Step))],
+        Holds = [.. wall.Holds.Where(r => holds.Contains(r.Hold))],
+    };
 }

@@ -9,7 +9,9 @@ public sealed partial record Week
 {
     /// <summary>
     /// The planning problem of the planned orders: their steps by the method, the shop's people and places, what is done and
-    /// what is running. Pure. Minute 0 is local midnight of the Monday before the week of <paramref name="now"/>.
+    /// what is running. Pure. Minute 0 is local midnight of the Monday before the week of <paramref name="now"/>; the last minute lies
+    /// a week after the last pickup that may be planned. Steps that nobody ticked are free from now on, wherever the wall has
+    /// them; that near work stays calm is the planner's part (it keeps the rows of the reference).
     /// </summary>
     /// <param name="orders">Newest versions; those that are not planned are left out.</param>
     /// <param name="done">Ticks that stand.</param>
@@ -17,8 +19,8 @@ public sealed partial record Week
     public static Week From(IReadOnlyList<Order> orders, Shop shop, IReadOnlyList<Tick> done, Wall? wall, Instant now)
     {
         var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
-        var time = WeekTime.Of(zone, now, shop.Settings.PlanDays);
         var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).OrderBy(o => o.Handover.At).ThenBy(o => o.Id).ToList();
+        var time = WeekTime.Of(zone, now, Math.Max(shop.Settings.PlanDays, DaysTo(planned, now.InZone(zone).Date)));
         // A cake that is with its customer asks for nothing any more, even if its stage was not moved yet.
         var ticked = done.Select(t => t.Step).ToHashSet();
         var cakes = planned.Select(o => (Order: o, Cake: CakeSteps.Of(o, shop))).Where(c => !ticked.Contains(c.Cake.Out)).ToList();
@@ -30,8 +32,12 @@ public sealed partial record Week
             Ages = [.. cakes.SelectMany(c => c.Cake.Ages)],
             Orders = [.. cakes.Select(c => OrderOf(c.Order, c.Cake, shop, time))],
         };
-        return WeekFacts.Apply(week, done, wall?.From(time.Epoch), time);
+        return WeekFacts.Apply(PanSizes.Few(week), done, wall?.From(time.Epoch), time);
     }
+
+    /// <summary>Days to the last pickup: an order that was taken stays in the week, also when the shop plans fewer days by now.</summary>
+    private static int DaysTo(List<Order> planned, LocalDate today) =>
+        planned.Count == 0 ? 0 : Period.DaysBetween(today, planned[^1].Handover.At.Date);
 
     private static Week Empty(Shop shop, WeekTime time) => new(
         $"{shop.Name} from {time.Monday:yyyy-MM-dd}",
@@ -54,7 +60,7 @@ public sealed partial record Week
     private static List<Machine> MachinesOf(Shop shop) =>
     [
         .. shop.Bowls.Select(b => new Machine(b.Id, MachineKind.Bowl, 5, 10, [], new CleanDown(30, Skills.Clean), 0, new Dictionary<int, int>())),
-        .. shop.Ovens.Select(o => new Machine(o.Id, MachineKind.Oven, 5, 15, [], null, o.Kind == OvenKind.Static ? 1 : o.Decks,
+        .. shop.Ovens.Select(o => new Machine(o.Id, MachineKind.Oven, 5, 15, [], null, o.Levels,
             Enumerable.Range(3, 16).ToDictionary(d => d, d => DeckFit.Pans(o, d)))),
         new Machine("stove", MachineKind.Bowl, 0, 5, [], null, 0, new Dictionary<int, int>()),
     ];
@@ -63,7 +69,7 @@ public sealed partial record Week
     [
         .. Sponge.All.Select(s => new Family(s.Id, shop.Bowls.ToDictionary(b => b.Id, b => (int)b.Batter.Grams))),
         new Family("buttercream", shop.Bowls.ToDictionary(b => b.Id, b => b.CreamMillilitres)),
-        .. Filling.All.Where(f => f.Cooked).Select(f => new Family(f.Id, new Dictionary<string, int> { ["stove"] = 3000 })),
+        .. Filling.All.Where(f => f.Cooked).Select(f => new Family(f.Id, new Dictionary<string, int> { ["stove"] = Places.PotMillilitres })),
     ];
 
     private static WeekOrder OrderOf(Order order, CakeSteps cake, Shop shop, WeekTime time)

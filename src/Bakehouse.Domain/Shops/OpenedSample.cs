@@ -18,7 +18,7 @@ public sealed record OpenedSample(Shop Shop, IReadOnlyList<Order> Orders, Wall W
         var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
         var orders = SampleOrders.From(now.InZone(zone).Date, shop);
         var then = now - Before;
-        var week = Week.From(orders, shop with { Settings = shop.Settings with { PlanDays = 30 } }, [], null, then);
+        var week = Week.From(orders, shop, [], null, then);
         var plan = planner.Insert(week, cancel).Plan
             ?? throw new InvalidOperationException($"The sample bakery has no plan as of {then}.");
         var wall = new Wall(week.Epoch, plan);

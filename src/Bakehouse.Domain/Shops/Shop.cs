@@ -120,7 +120,11 @@ public enum OvenKind
 /// <param name="Decks">Levels or decks in it.</param>
 /// <param name="Width">Inside width of one level.</param>
 /// <param name="Depth">Inside depth of one level.</param>
-public sealed record Oven(string Id, string Name, OvenKind Kind, int Decks, Length Width, Length Depth);
+public sealed record Oven(string Id, string Name, OvenKind Kind, int Decks, Length Width, Length Depth)
+{
+    /// <summary>Levels baked on at once: a static oven bakes on one.</summary>
+    public int Levels => Kind == OvenKind.Static ? 1 : Decks;
+}
 
 /// <summary>A mixer's bowl.</summary>
 /// <param name="Litres">Size of the bowl, litres.</param>
@@ -159,6 +163,10 @@ public sealed record Shelf(string Id, ShelfKind Kind, string Unit, int Level, Le
 /// <param name="TwoPeopleFromKg">From this mass a cake is carried by two (10).</param>
 /// <param name="DayStarts">First hour drawn on the week.</param>
 /// <param name="DayEnds">Last hour drawn on the week.</param>
+/// <param name="FoodClockMinutes">
+/// Most minutes out of the cold, from filling to handover, of a filling on the food clock (240, common practice, no source: the
+/// rules of the place decide).
+/// </param>
 public sealed record ShopSettings(
     bool Inches = true,
     bool Clock24 = true,
@@ -170,4 +178,5 @@ public sealed record ShopSettings(
     string Country = "GB",
     decimal TwoPeopleFromKg = 10,
     int DayStarts = 6,
-    int DayEnds = 20);
+    int DayEnds = 20,
+    int FoodClockMinutes = 240);

@@ -91,6 +91,7 @@ public static class ShopChecks
         .. Between("frozen", settings.FrozenMinutes, 0, 1440, " min"),
         .. Between("plan days", settings.PlanDays, 1, 60, " days"),
         .. Between("notice", settings.NoticeHours, 0, 24 * 60, " h"),
+        .. Between("food clock", settings.FoodClockMinutes, 30, 600, " min"),
         .. Between("two people from", settings.TwoPeopleFromKg, 1, 50, " kg"),
         .. Between("day starts", settings.DayStarts, 0, 23, " h"),
         .. Between("day ends", settings.DayEnds, settings.DayStarts + 1, 24, " h"),

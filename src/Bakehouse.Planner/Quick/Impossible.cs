@@ -78,10 +78,12 @@ internal static class Impossible
             var warm = shop.ClockActs[c].Where(inside.Contains).Sum(a => shop.Acts[a].Grains) + build.Links.Where(l => l.Clocks.Contains(c)).Sum(l => l.WarmLeast);
             if (warm > shop.ClockLimit[c])
             {
+                var order = shop.Week.Orders.FirstOrDefault(o => o.Id == build.Acts[0].Step.Order)?.Name ?? shop.Week.Clocks[c].Id;
                 yield return new Reason(
-                    $"The work alone keeps {shop.Week.Clocks[c].Id} out of the cold for {warm * shop.Grain} minutes; the food clock allows {shop.Week.Clocks[c].Limit}.",
+                    $"The work alone keeps a filling of {order} out of the cold for {warm * shop.Grain} minutes; the food clock allows {shop.Week.Clocks[c].Limit}.",
                     "Split the work with time in the fridge between that does not count, or choose a filling that keeps.",
                     build.Acts[0].Step.Order);
+                yield break;
             }
         }
     }

@@ -23,6 +23,12 @@ internal sealed class Windows(Shop shop, Board board)
             Promise(build, order, terms);
         }
 
+        // What comes after the handover (the van's way back) is held by the promise too.
+        for (var i = build.Acts.Length - 1; i >= 0; i--)
+        {
+            Follow(build.Acts[i]);
+        }
+
         foreach (var act in build.Acts)
         {
             Backward(act, terms);
@@ -96,6 +102,22 @@ internal sealed class Windows(Shop shop, Board board)
         var to = (order.To / shop.Grain) - edge;
         Early[act.Index] = Math.Max(Early[act.Index], terms.From == 0 ? from : to + terms.From);
         Late[act.Index] = Math.Min(Late[act.Index], to + terms.To);
+    }
+
+    private void Follow(Act act)
+    {
+        if (board.Rows[act.Index].Start >= 0)
+        {
+            return;
+        }
+
+        foreach (var link in act.In)
+        {
+            if (IsIn(link))
+            {
+                Late[act.Index] = Math.Min(Late[act.Index], Late[link.From] + shop.Acts[link.From].Grains + link.Most);
+            }
+        }
     }
 
     private void Backward(Act act, Terms terms)

@@ -61,7 +61,7 @@ public sealed class TickEntryTests
 
         var answer = await Tick(disk, first.Step);
 
-        Assert.Equal(AnswerKind.Accepted, answer.Kind);
+        Assert.Equal((AnswerKind.Accepted, ""), (answer.Kind, answer.Message));
         var moss = disk.Book.State.Orders.Single(o => o.Customer.Name == "Moss").Id;
         var breaches = Judge.KeepsEveryRow(before.Plan, disk.Book.State.Wall!.From(before.Epoch));
         Assert.Contains(breaches, b => b.Step == first.Step);
@@ -113,7 +113,7 @@ public sealed class TickEntryTests
 
         var undone = await disk.Enter(new UndoTick(BookOnDisk.NewId(), "wren", "tablet", ends.Out));
 
-        Assert.Equal((AnswerKind.Accepted, Stage.Ready), (undone.Kind, undone.Order!.Stage));
+        Assert.Equal((AnswerKind.Accepted, Stage.Ready, ""), (undone.Kind, undone.Order!.Stage, undone.Message));
         Assert.NotNull(disk.Book.State.Wall);
     }
 

@@ -3,6 +3,7 @@ namespace Bakehouse.Domain.Tests.Methods;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Testing;
 using CsCheck;
@@ -18,12 +19,57 @@ public sealed class StepKeyTests
         Gen.Const((Func<Order, Order>)(o => o with { Tiers = [.. o.Tiers.Reverse()] })),
         Gen.String[0, 20].Select(text => (Func<Order, Order>)(o => o with { Inscription = text })));
 
+    private static readonly Gen<Func<Order, Order>> Structure = Gen.OneOf(
+        Gen.Int[0, 2].Select(i => (Func<Order, Order>)(o => o.Tiers.Count < 2 ? o : o with { Tiers = [.. o.Tiers.Where((_, t) => t != i % o.Tiers.Count)] })),
+        Gen.Int[20, 29].Select(i => (Func<Order, Order>)(o => o.Tiers.Any(t => t.Id == Cakes.Tier(1, i, 6).Id) ? o : o with { Tiers = [.. o.Tiers, Cakes.Tier(1, i, 6)] })),
+        Gen.Bool.Select(naked => (Func<Order, Order>)(o => o with { Finish = naked ? Finish.SemiNaked : Finish.Smooth })),
+        Gen.Int[0, 2].Select(i => (Func<Order, Order>)(o => o with { Stage = i == 0 ? Stage.Cancelled : Stage.Booked })));
+
     [Fact]
     public void Ten_thousand_edits_of_size_colour_date_and_order_keep_the_keys_of_every_hands_on_operation()
     {
         var first = Cakes.Good();
         var kept = Kinds(first);
         Edit.Array[1, 6].Sample(edits => kept.SetEquals(Kinds(edits.Aggregate(first, (o, edit) => edit(o)))), iter: 10_000, seed: "0000KeepKeys1");
+    }
+
+    /// <summary>
+    /// Every tick is accounted for exactly once: its step is still wanted, or what it made is spare stock, or the cake has gone out. Also when tiers
+    /// are taken away, added, or the order is called off.
+    /// </summary>
+    [Fact]
+    public void Ten_thousand_edits_that_also_take_tiers_away_lose_no_tick()
+    {
+        var first = Cakes.Good() with { Number = 401, Version = 1 };
+        var steps = CakeSteps.Of(first, SampleBakery.Shop).Steps.Select(s => s.Id).ToList();
+        Gen.Select(Gen.OneOf(Edit, Structure).Array[1, 6], Gen.Int[0, steps.Count], Gen.Int[0, 1_000_000]).Sample(
+            (edits, count, turn) =>
+            {
+                var ticks = Enumerable.Range(0, count).Select(i => new Tick(steps[(i + turn) % steps.Count], Cakes.Now, "petra")).ToList();
+                var order = edits.Aggregate(first, (o, edit) => edit(o));
+                var wanted = Stages.IsPlanned(order.Stage) ? CakeSteps.Of(order, SampleBakery.Shop).Steps.Select(s => s.Id).ToHashSet() : [];
+                var spare = MadeParts.Of([order], SampleBakery.Shop, ticks).SelectMany(p => p.Ticks).Select(t => t.Step).ToList();
+                return spare.Distinct().Count() == spare.Count
+                    && ticks.All(t => wanted.Contains(t.Step) != spare.Contains(t.Step));
+            },
+            iter: 10_000,
+            seed: "0000KeepTick1");
+    }
+
+    [Fact]
+    public void A_tier_that_was_coated_and_taken_away_is_a_made_part()
+    {
+        var order = Cakes.Good() with { Number = 401, Version = 1 };
+        var top = order.Tiers[2].Id;
+        string[] did = ["coat", "mix", "crumb", "bake", "fill", "wrap", "turnout"];
+        var ticks = did.Select(o => new Tick(new StepKey(order.Id, top, o, 1).ToString(), Cakes.Now, "petra")).ToList();
+        Assert.Empty(MadeParts.Of([order], SampleBakery.Shop, ticks));
+
+        var part = Assert.Single(MadeParts.Of([order with { Tiers = [order.Tiers[0], order.Tiers[1]] }], SampleBakery.Shop, ticks));
+
+        Assert.Equal((top, "coat", 7), (part.Tier, part.Operation, part.Ticks.Count));
+        Assert.Empty(MadeParts.Of([order with { Stage = Stage.HandedOver }], SampleBakery.Shop, ticks));
+        Assert.Single(MadeParts.Of([order with { Stage = Stage.Cancelled }], SampleBakery.Shop, ticks));
     }
 
     [Fact]

@@ -91,5 +91,35 @@ public sealed class OrderChecksTests
         Assert.True(Look(order with { Tiers = [tier] }).Count >= 3);
     }
 
+    /// <summary>1 layer of 10 cm needs a deeper pan than 3 in; 8 layers of 5 mm and 7 fillings of 1/4 in need 8.4 cm.</summary>
+    [Theory]
+    [InlineData(10, 1, "deepest pan is 7.6 cm")]
+    [InlineData(7, 8, "8.4 cm")]
+    public void Layers_must_fit_pans_and_height(int height, int layers, string says)
+    {
+        var order = Cakes.Good(1, 8);
+        order = order with { Tiers = [order.Tiers[0] with { Height = Length.FromCentimetres(height), Layers = layers }] };
+        Assert.Contains(says, Assert.Single(Look(order)).Sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(24, 14, false)] // Saturday: the driver is there
+    [InlineData(24, 8, true)] // Saturday at eight: she begins at seven, load and road take longer
+    [InlineData(25, 14, true)] // Sunday: nobody works
+    public void Somebody_must_drive(int day, int hour, bool wrong)
+    {
+        var order = Cakes.Good() with { Handover = new Handover(Way.Deliver, new LocalDateTime(2026, 10, day, hour, 0), "Orchard Hall", 20) };
+        Assert.Equal(wrong, Look(order).Any(p => p.Sentence.Contains("Nobody who drives", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Ten_thousand_portions_are_told_with_the_limit_and_what_the_cake_gives()
+    {
+        var problem = Assert.Single(Look(Cakes.Good() with { Portions = new Portions(10_000, Cut.Dessert) }));
+        Assert.Equal("10000", problem.Value);
+        Assert.Contains("1 to 1000", problem.Sentence, StringComparison.Ordinal);
+        Assert.Contains("gives 60", problem.Sentence, StringComparison.Ordinal); // 12 + 20 + 28 by the printed chart
+    }
+
     private static IReadOnlyList<Problem> Look(Order order) => OrderChecks.Problems(order, SampleBakery.Shop, Cakes.Now, owner: false);
 }

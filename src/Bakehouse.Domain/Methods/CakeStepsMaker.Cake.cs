@@ -1,0 +1,104 @@
+namespace Bakehouse.Domain.Methods;
+
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+
+/// <content>The whole cake: stacked, decorated, boxed, handed over; how long it keeps.</content>
+internal sealed partial class CakeStepsMaker
+{
+    private string Decorate()
+    {
+        var coated = tiers.Select(t => Key(t.Tier.Id, Coated)).ToList();
+        var stacked = SeveralTiers ? Stack() : null;
+        var minutes = Method.DecorMinutes(order.Decoration) * tiers.Sum(t => Math.Pow(Method.Outside(t.Tier), 0.8));
+        var sittings = Math.Max(1, (int)Math.Ceiling(minutes / Method.LongestDecor));
+        var decor = Enumerable.Range(1, sittings).Select(i => Add(null, "decorate", minutes / sittings, i)).ToList();
+        for (var i = 0; i < tiers.Count; i++)
+        {
+            var footprint = ShelfRoom.Footprint(tiers[i].Tier, OnDrum(i));
+            Wait(coated[i], stacked ?? decor[0], "coat", stacked is null ? "decorate" : "stack", footprint, ShelfRoom.HeightCm([tiers[i].Tier]));
+        }
+
+        if (stacked is not null)
+        {
+            Stands(stacked, decor[0], "stack", "decorate");
+        }
+
+        foreach (var (from, to) in decor.Zip(decor.Skip(1)))
+        {
+            Stands(from, to, "decorate", "decorate");
+        }
+
+        return decor[^1];
+    }
+
+    /// <summary>Dowels and board 8, joint 6, seams 6 for each tier above, and 4 for a rod: one sitting. Two lower a heavy part.</summary>
+    private string Stack() => Add(null, "stack", (Method.OperationOf("stack").Each * (tiers.Count - 1)) + (4 * sheet.Rods), count: sheet.TwoLower ? 2 : 1);
+
+    private void Stands(string from, string to, string operation, string next) =>
+        Wait(from, to, operation, next, ShelfRoom.Footprint(order.Tiers[0], true), ShelfRoom.HeightCm(order.Tiers));
+
+    private (string Ready, string Out) HandOver(string decorated)
+    {
+        var heavy = sheet.Mass.Kilograms >= shop.Settings.TwoPeopleFromKg;
+        var box = Add(null, "box", Method.OperationOf("box").Minutes, count: heavy ? 2 : 1);
+        var leave = Add(null, "leavefridge", Method.OperationOf("leavefridge").Minutes);
+        var way = order.Handover.Way == Way.Deliver ? "deliver" : "handover";
+        var handedOver = Add(null, way, way == "deliver" ? Method.DeliverMinutes(order) : Method.OperationOf(way).Minutes);
+        Stands(decorated, box, "decorate", "box");
+        Wait(box, leave, "box", "leavefridge", ShelfRoom.Boxed(order.Tiers[0]), ShelfRoom.HeightCm(order.Tiers));
+        Wait(leave, handedOver, "leavefridge", way, ShelfRoom.Boxed(order.Tiers[0]), ShelfRoom.HeightCm(order.Tiers));
+        if (way == "deliver")
+        {
+            Wait(handedOver, Add(null, "return", Method.RoadMinutes(order)), "deliver", "return", places: 1);
+        }
+
+        return (box, handedOver);
+    }
+
+    /// <summary>Ages and clocks: sponge and coat keep so long (wishes); a filling with a use-by is hard; a clock counts from filling on.</summary>
+    private void Keep(string handedOver)
+    {
+        var coatKeeps = order.Finish == Finish.SemiNaked ? Method.SemiNakedKeeps : Method.CoatKeeps;
+        foreach (var tier in tiers)
+        {
+            var (fill, coat) = (Key(tier.Tier.Id, "fill"), Key(tier.Tier.Id, Coated));
+            fresh.Add(new Fresh(fill, Method.FreshFromFilling));
+            ages.Add(new Age($"{coat}.keeps", coat, handedOver, coatKeeps, false));
+            for (var i = 1; i <= tier.Loads.Count; i++)
+            {
+                var bake = Key(tier.Tier.Id, "bake", i);
+                ages.Add(new Age($"{bake}.keeps", bake, handedOver, tier.Sponge.KeepsDays * 1440, false));
+            }
+
+            if (tier.Filling.UseByDays is { } days)
+            {
+                ages.Add(new Age($"{fill}.useby", fill, handedOver, days * 1440, true));
+            }
+
+            if (tier.Filling.OnClock)
+            {
+                var after = After(fill);
+                clocks.Add(new FoodClock($"{fill}.clock", [.. steps.Select(s => s.Id).Where(after.Contains)], [.. holds.Where(h => after.Contains(h.From) && after.Contains(h.To) && !Places.IsWhenever(h)).Select(h => h.Id)], shop.Settings.FoodClockMinutes));
+            }
+        }
+    }
+
+    /// <summary>The step and what follows it in its own tier and in the whole cake, up to the handover.</summary>
+    private HashSet<string> After(string step)
+    {
+        var tier = StepKey.Parse(step)!.Value.Tier;
+        var reached = new HashSet<string> { step };
+        var grew = true;
+        while (grew)
+        {
+            grew = holds.Where(h => reached.Contains(h.From) && StepKey.Parse(h.To)!.Value.Operation != "return")
+                .Select(h => h.To)
+                .Where(t => StepKey.Parse(t)!.Value.Tier is not { } other || other == tier)
+                .ToList()
+                .Aggregate(false, (any, t) => reached.Add(t) || any);
+        }
+
+        return reached;
+    }
+}

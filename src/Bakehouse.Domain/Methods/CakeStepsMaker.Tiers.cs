@@ -1,0 +1,107 @@
+namespace Bakehouse.Domain.Methods;
+
+using System.Globalization;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+
+/// <content>Each tier from the bowl to its coat, and the creams and fillings that go on it.</content>
+internal sealed partial class CakeStepsMaker
+{
+    private void Tier(TierPlan tier, bool onDrum)
+    {
+        var id = tier.Tier.Id;
+        var f = Method.Outside(tier.Tier);
+        var wrapped = tier.Loads.Select((pans, i) => BakeLoad(tier, pans, i + 1)).ToList();
+        // Splitting and filling are one sitting: 4 min for two cuts, 10 for three fillings on the reference tier.
+        var cuts = tier.Tier.Layers - tier.Pans;
+        var fill = Add(id, "fill", (4 * Math.Sqrt(f) * cuts / 2) + (10 * Math.Pow(f, 0.7) * Math.Max(1, tier.Build.Fillings) / 3.0));
+        var crumb = Add(id, "crumb", Method.OperationOf("crumb").Minutes * Math.Pow(f, 0.8));
+        var footprint = ShelfRoom.Footprint(tier.Tier, onDrum);
+        var height = ShelfRoom.HeightCm([tier.Tier]);
+        foreach (var layers in wrapped)
+        {
+            Wait(layers, fill, "wrap", "fill", ShelfRoom.Footprint(tier.Tier, false), height);
+        }
+
+        Wait(fill, crumb, "fill", "crumb", footprint, height, least: tier.Filling.SettleMinutes);
+        if (order.Finish != Finish.SemiNaked)
+        {
+            var coat = Add(id, "coat", Method.OperationOf("coat").Minutes * Math.Pow(f, 0.8));
+            Wait(crumb, coat, "crumb", "coat", footprint, height);
+        }
+
+        if (tier.Filling.Cooked)
+        {
+            foreach (var pot in Cooked(tier))
+            {
+                Tubs(pot, fill, "filling", "fill");
+            }
+        }
+    }
+
+    /// <summary>
+    /// The pots in which that filling is cooked, for all tiers with it: as few as the stove allows. Their ordinals begin at a hundred for
+    /// each filling of the cake by id, so that a bigger cake only adds pots.
+    /// </summary>
+    private List<string> Cooked(TierPlan tier)
+    {
+        var kind = tiers.Select(t => t.Filling.Id).Distinct().Order(StringComparer.Ordinal).ToList().IndexOf(tier.Filling.Id);
+        var millilitres = tiers.Where(t => t.Filling.Id == tier.Filling.Id).Sum(t => t.Build.Filling.Millilitres);
+        var pots = (int)Math.Max(1, Math.Ceiling(millilitres / (double)Places.PotMillilitres));
+        var keys = Enumerable.Range(1, pots).Select(i => Key(null, "filling", (100 * kind) + i)).ToList();
+        if (steps.Exists(s => s.Id == keys[0]))
+        {
+            return keys;
+        }
+
+        return [.. keys.Select((_, i) => Add(null, "filling", Method.OperationOf("filling").Minutes, (100 * kind) + i + 1, mix: new Mix(tier.Filling.Id, Tens(millilitres / pots)), has: tier.Filling.Has))];
+    }
+
+    private string BakeLoad(TierPlan tier, int pans, int ordinal)
+    {
+        var id = tier.Tier.Id;
+        var mix = Add(id, "mix", Method.OperationOf("mix").Minutes, ordinal, mix: new Mix(tier.Sponge.Id, tier.BatterGrams * pans), has: tier.Sponge.Has);
+        var bake = Add(id, "bake", tier.BakeMinutes, ordinal, bake: new Bake(tier.Sponge.Heat.ToString(CultureInfo.InvariantCulture), [.. Enumerable.Repeat(tier.Inches, pans)]), has: tier.Sponge.Has);
+        var turnout = Add(id, "turnout", 1.5 * pans, ordinal);
+        var wrap = Add(id, "wrap", 2 * pans, ordinal);
+        Wait(mix, bake, "mix", "bake", places: 1, most: tier.Sponge.BatterLife);
+        Wait(bake, turnout, "bake", "turnout", places: pans);
+        Wait(turnout, wrap, "turnout", "wrap", places: pans, least: Method.CoolMinutes(tier.Build.Pans.BakedHeight));
+        return wrap;
+    }
+
+    private List<string> Cream()
+    {
+        var millilitres = sheet.Icing.Millilitres;
+        var biggest = shop.Bowls.Count == 0 ? millilitres : shop.Bowls.Max(b => b.CreamMillilitres);
+        var bowls = Math.Max(1, (int)Math.Ceiling(millilitres / Math.Max(10, biggest - 10)));
+        return [.. Enumerable.Range(1, bowls).Select(i => Add(null, "buttercream", Method.OperationOf("buttercream").Minutes, i, mix: new Mix("buttercream", Tens(millilitres / bowls)), has: ["milk"]))];
+    }
+
+    private static int Tens(double millilitres) => (int)Math.Ceiling(millilitres / 10) * 10;
+
+    private void CreamWaits(List<string> bowls)
+    {
+        var kind = Method.OperationOf("colour");
+        var colour = Add(null, "colour", kind.Minutes + (kind.Each * sheet.Colours.Count));
+        foreach (var bowl in bowls)
+        {
+            Tubs(bowl, colour, "buttercream", "colour");
+        }
+
+        foreach (var tier in tiers)
+        {
+            Tubs(colour, Key(tier.Tier.Id, "fill"), "colour", "fill");
+        }
+    }
+
+    /// <summary>The largest tier is filled and crumb coated first: a habit of order, not a wait.</summary>
+    private void LargestFirst(string operation)
+    {
+        var ordered = tiers.OrderByDescending(t => t.Tier.Diameter).ThenBy(t => t.Tier.Id).Select(t => Key(t.Tier.Id, operation)).ToList();
+        foreach (var (from, to) in ordered.Zip(ordered.Skip(1)))
+        {
+            holds.Add(new Hold($"{from}>{to}", from, to, 1, 0, [Places.Whenever], null));
+        }
+    }
+}

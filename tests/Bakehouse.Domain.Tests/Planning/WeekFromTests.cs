@@ -1,0 +1,109 @@
+namespace Bakehouse.Domain.Tests.Planning;
+
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Testing;
+
+public sealed class WeekFromTests
+{
+    private static readonly Order Cake = Cakes.Good() with { Number = 401, Version = 1 };
+
+    [Fact]
+    public void The_week_begins_on_the_monday_before_and_reaches_a_week_past_the_last_day_that_may_be_planned()
+    {
+        var week = Week.From([Cake], SampleBakery.Shop, [], null, Cakes.Now);
+        Assert.Equal(new LocalDateTime(2026, 10, 5, 0, 0).InZoneStrictly(London).ToInstant(), week.Epoch);
+        Assert.Equal(new LocalDateTime(2026, 11, 11, 0, 0).InZoneStrictly(London).ToInstant(), week.Epoch + Duration.FromMinutes(week.Horizon));
+    }
+
+    [Fact]
+    public void An_order_beyond_the_days_that_the_shop_plans_by_now_stays_in_the_week()
+    {
+        var week = Week.From([Cake], SampleBakery.Shop with { Settings = new ShopSettings(PlanDays: 3) }, [], null, Cakes.Now);
+        Assert.True(week.Orders[0].To < week.Horizon);
+    }
+
+    [Theory]
+    [InlineData(Stage.Enquiry, false)]
+    [InlineData(Stage.Kept, true)]
+    [InlineData(Stage.Ready, true)]
+    [InlineData(Stage.HandedOver, false)]
+    [InlineData(Stage.Cancelled, false)]
+    public void Only_what_holds_a_place_in_the_plan_is_in_it(Stage stage, bool planned) =>
+        Assert.Equal(planned, Week.From([Cake with { Stage = stage }], SampleBakery.Shop, [], null, Cakes.Now).Steps.Count > 0);
+
+    /// <summary>Saturday 24 October 2026 ends the summer time in London the night after: each shift still begins at its hour on the wall.</summary>
+    [Fact]
+    public void Shifts_keep_their_hour_on_the_wall_over_a_clock_change()
+    {
+        var week = Week.From([Cake], SampleBakery.Shop, [], null, Cakes.Now);
+        Assert.All(week.People.SelectMany(p => p.Shifts), s => Assert.Contains(
+            (week.Epoch + Duration.FromMinutes(s.From)).InZone(London).TimeOfDay,
+            SampleBakery.Shop.People.SelectMany(p => p.Shifts).Select(x => x.From)));
+    }
+
+    [Fact]
+    public void Everything_lies_on_the_grain_and_the_week_is_whole()
+    {
+        var week = Week.From([Cake, Cakes.Good(2, 12, 9) with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "") }], SampleBakery.Shop, [], null, Cakes.Now);
+        int[] minutes =
+        [
+            week.FreeFrom, week.Horizon,
+            .. week.Steps.Select(s => s.Minutes), .. week.Orders.SelectMany(o => new[] { o.From, o.To, o.Buffer }),
+            .. week.Holds.SelectMany(h => h.In).SelectMany(i => new[] { i.Least, i.Most }),
+            .. week.Clocks.Select(c => c.Limit), .. week.Ages.Select(a => a.Most),
+            .. week.People.SelectMany(p => p.Shifts.Concat(p.Extra)).SelectMany(s => new[] { s.From, s.To }),
+        ];
+        Assert.All(minutes, m => Assert.Equal(0, m % WeekTime.Grain));
+        var (steps, stores) = (week.Steps.Select(s => s.Id).ToHashSet(), week.Stores.Select(s => s.Id).ToHashSet());
+        Assert.Equal(steps.Count, week.Steps.Count);
+        Assert.All(week.Holds, h => Assert.True(steps.Contains(h.From) && steps.Contains(h.To) && h.In.All(i => stores.Contains(i.Store)), h.Id));
+    }
+
+    [Fact]
+    public void Filling_the_small_tier_first_does_not_say_that_the_large_one_is_done()
+    {
+        var fill = new StepKey(Cake.Id, Cake.Tiers[2].Id, "fill", 1).ToString();
+        var week = Week.From([Cake], SampleBakery.Shop, [new Tick(fill, Cakes.Now, "dov")], null, Cakes.Now);
+        var done = week.Fixed.Select(f => StepKey.Parse(f.Step!)!.Value).ToList();
+        Assert.Contains(done, k => k.Tier == Cake.Tiers[2].Id && k.Operation == "bake");
+        Assert.DoesNotContain(done, k => k.Tier == Cake.Tiers[0].Id);
+    }
+
+    [Fact]
+    public void What_runs_by_the_wall_is_started_unless_the_one_who_did_it_is_gone()
+    {
+        var mix = new StepKey(Cake.Id, Cake.Tiers[0].Id, "mix", 1).ToString();
+        var epoch = WeekTime.Of(London, Cakes.Now, 21).Epoch;
+        var start = (int)(Cakes.Now - epoch).TotalMinutes - 5;
+        var wall = new Wall(epoch, new Plan("w", new Dictionary<string, string>(), [new StepRow(mix, start, ["petra"], "bowl20", null)], [], []));
+        var week = Week.From([Cake], SampleBakery.Shop, [], wall, Cakes.Now);
+        Assert.Equal("started", Assert.Single(week.Fixed).Why);
+
+        var without = SampleBakery.Shop with { People = [.. SampleBakery.Shop.People.Where(p => p.Id != "petra")] };
+        Assert.Empty(Week.From([Cake], without, [], wall, Cakes.Now).Fixed);
+    }
+
+    /// <summary>Eight sizes of pan can be counted at once; a ninth counts as the next wider one, in ovens that take it.</summary>
+    [Fact]
+    public void More_than_eight_sizes_of_pan_are_counted_as_eight()
+    {
+        int[] sizes = [4, 5, 6, 7, 8, 9, 10, 11, 12, 14];
+        var week = Week.From([.. sizes.Select((s, i) => Cakes.Good(i + 1, s) with { Number = 401 + i, Version = 1 })], SampleBakery.Shop, [], null, Cakes.Now);
+        var bakes = week.Steps.Where(s => s.Bake is not null).ToList();
+        Assert.InRange(bakes.SelectMany(s => s.Bake!.Pans).Distinct().Count(), 1, 8);
+        foreach (var (size, i) in sizes.Select((s, i) => (s, i)))
+        {
+            var order = Cakes.Good(i + 1, size).Id.ToString("N");
+            Assert.All(bakes.Where(s => s.Order == order).SelectMany(s => s.Bake!.Pans), counted =>
+            {
+                Assert.True(counted >= size, $"{counted} in for a pan of {size} in");
+                Assert.Contains(week.Machines, m => m.Kind == MachineKind.Oven && m.Fits.GetValueOrDefault(counted) > 0);
+            });
+        }
+    }
+
+    private static DateTimeZone London => DateTimeZoneProviders.Tzdb["Europe/London"];
+}
