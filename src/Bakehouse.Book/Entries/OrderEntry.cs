@@ -50,7 +50,6 @@ internal static class OrderEntry
             : Outcome.Refused(Subject(after), "There is no plan that makes this cake.", [.. fitted.Reasons.Select(r => new Problem("plan", after.SizeInInches, r.Sentence, r.Try))]);
     }
 
-    /// <summary>What is wrong with it, without what stood there before and wasn't touched: nobody is held up by that.</summary>
     private static List<Problem> Problems(Command command, Desk desk, Order? before, Order after)
     {
         var move = Moves(before, after);
@@ -60,12 +59,7 @@ internal static class OrderEntry
         }
 
         var owner = desk.Shop.PersonOf(command.Person)?.Role == Role.Owner;
-        // The notice counts for what is new; a version that stands was taken in time.
-        var wrong = OrderChecks.Problems(after with { Version = before?.Version ?? 0 }, desk.Shop, desk.Now, owner);
-        var old = before is not null && (Stages.IsPlanned(before.Stage) || !Stages.IsPlanned(after.Stage))
-            ? OrderChecks.Problems(before, desk.Shop, desk.Now, owner)
-            : [];
-        return [.. move, .. wrong.Except(old)];
+        return [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner)];
     }
 
     private static List<Problem> Moves(Order? before, Order after)

@@ -92,6 +92,15 @@ public sealed record BuildSheet(
     /// </summary>
     public static BuildSheet Of(Order order, CakeFigures? figures = null) => Of(order.Tiers, order.Finish, figures ?? CakeFigures.Usual);
 
+    /// <summary>
+    /// The build of tiers that may still be wrong, while somebody types: null as long as their number or sizes are beyond what an order
+    /// may have, or no sheet can be worked out.
+    /// </summary>
+    public static BuildSheet? Try(IReadOnlyList<CakeTier> tiers, Finish finish, CakeFigures figures) =>
+        tiers.Count is >= 1 and <= OrderChecks.MostTiers && tiers.All(OrderChecks.HasSize) && BuildProblems.Of(tiers, figures).Count == 0
+            ? Of(tiers, finish, figures)
+            : null;
+
     /// <summary>The build of tiers, bottom first.</summary>
     public static BuildSheet Of(IReadOnlyList<CakeTier> tiers, Finish finish, CakeFigures figures)
     {

@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Cakes;
 
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
 
 /// <summary>
 /// The figures behind a build sheet. Each is a default that a shop may change; where no published source is named, it is
@@ -11,6 +12,9 @@ public sealed record CakeFigures
 {
     /// <summary>All defaults.</summary>
     public static CakeFigures Usual { get; } = new();
+
+    /// <summary>The usual ones with what the shop has set for itself: from which mass on two people carry.</summary>
+    public static CakeFigures Of(Shop shop) => Usual with { TwoCarryFrom = Mass.FromKilograms(shop.Settings.TwoPeopleFromKg) };
 
     /// <summary>Depths of the shop's pans: 2 in and 3 in (common practice, no source).</summary>
     public IReadOnlyList<Length> PanDepths { get; init; } = [Length.FromInches(2), Length.FromInches(3)];

@@ -9,6 +9,15 @@ using static System.FormattableString;
 /// <content>The tiers: what can be built, and what the shop can bake and stand.</content>
 public static partial class OrderChecks
 {
+    /// <summary>True if diameter, height and number of layers are within what a tier may have.</summary>
+    internal static bool HasSize(CakeTier tier) => WidthFits(tier) && HeightFits(tier) && LayersFit(tier);
+
+    private static bool WidthFits(CakeTier tier) => tier.Diameter.Inches is >= 3 and <= 18;
+
+    private static bool HeightFits(CakeTier tier) => tier.Height.Centimetres is >= 3 and <= 25;
+
+    private static bool LayersFit(CakeTier tier) => tier.Layers is >= 1 and <= 8;
+
     private static IEnumerable<Problem> TierCount(Order order)
     {
         if (order.Tiers.Count is < 1 or > MostTiers)
@@ -26,7 +35,7 @@ public static partial class OrderChecks
     {
         var field = $"Tier {Text(index + 1)}";
         var size = Invariant($"{tier.Diameter.Inches:0.##} in");
-        if (tier.Diameter.Inches is < 3 or > 18)
+        if (!WidthFits(tier))
         {
             yield return new Problem(field, size, "A tier is 3 to 18 in wide.", "Choose a size of your pans.");
         }
@@ -63,13 +72,13 @@ public static partial class OrderChecks
     private static IEnumerable<Problem> Heights(CakeTier tier, string field)
     {
         var height = Invariant($"{tier.Height.Centimetres:0.#} cm");
-        var layers = tier.Layers is >= 1 and <= 8;
+        var layers = LayersFit(tier);
         if (!layers)
         {
             yield return new Problem(field, $"{Text(tier.Layers)} layers", "A tier has 1 to 8 layers.", "Choose a number between.");
         }
 
-        if (tier.Height.Centimetres is < 3 or > 25)
+        if (!HeightFits(tier))
         {
             yield return new Problem(field, height, "A tier is 3 to 25 cm high.", "Choose a height between.");
         }

@@ -65,7 +65,7 @@ public static partial class OrderChecks
     {
         if (order.Handover.Address.Trim().Length == 0)
         {
-            yield return new Problem("Address", "nothing", "A delivery needs an address.", "Write the address, or choose Collect.");
+            yield return new Problem("Address", "", "A delivery needs an address.", "Write the address, or choose Collect.");
         }
 
         if (order.Handover.RouteMinutes is < 0 or > LongestRoute)

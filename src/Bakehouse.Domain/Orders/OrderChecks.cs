@@ -40,22 +40,37 @@ public static partial class OrderChecks
         problems.AddRange(WiderAbove(order, owner));
         if (order.Allergies.Kind == AllergyKind.NotAsked)
         {
-            problems.Add(new Problem("Allergies", "not asked", "Nobody has asked about allergies yet.", "Ask, then choose \"None told\" or \"Avoid\"."));
+            problems.Add(new Problem("Allergies", "", "Nobody has asked about allergies yet.", "Ask, then choose \"None told\" or \"Avoid\"."));
         }
 
         if (order.Allergies.Kind == AllergyKind.Avoid && order.Allergies.Avoid.Count == 0 && order.Allergies.Words.Trim().Length == 0)
         {
-            problems.Add(new Problem("Allergies", "nothing", "It is not said what to avoid.", "Write it in the customer's own words."));
+            problems.Add(new Problem("Allergies", "", "It is not said what to avoid.", "Write it in the customer's own words."));
         }
 
         return problems;
+    }
+
+    /// <summary>
+    /// What is wrong with a version, without what was wrong with the one before and was not touched: nobody is held up by that.
+    /// </summary>
+    /// <param name="after">As it shall be written.</param>
+    /// <param name="before">The version that stands, or null.</param>
+    public static IReadOnlyList<Problem> NewProblems(Order after, Order? before, Shop shop, Instant now, bool owner)
+    {
+        // The notice counts for what is new; a version that stands was taken in time.
+        var wrong = Problems(after with { Version = before?.Version ?? 0 }, shop, now, owner);
+        var old = before is not null && (Stages.IsPlanned(before.Stage) || !Stages.IsPlanned(after.Stage))
+            ? Problems(before, shop, now, owner)
+            : [];
+        return [.. wrong.Except(old)];
     }
 
     private static IEnumerable<Problem> Words(Order order)
     {
         if (order.Customer.Name.Trim().Length == 0)
         {
-            yield return new Problem("Who", "nothing", "The order has no name.", "Write the customer's name.");
+            yield return new Problem("Who", "", "The order has no name.", "Write the customer's name.");
         }
 
         (string Field, string Value, int Limit)[] texts =

@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Orders;
 
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Shops;
 
@@ -61,7 +62,7 @@ public static class SampleOrders
             new Customer(row.Name, $"+442079460{100 + index}"),
             row.Address is { } address ? new Handover(Way.Deliver, at, address, 20) : new Handover(Way.Collect, at, "", 0),
             null,
-            new Portions(sizes.Sum(s => s * s / 3), Cut.Dessert),
+            new Portions(tiers.Sum(t => PortionChart.Count(t.Diameter, t.Height, Cut.Dessert, CakeFigures.Usual)), Cut.Dessert),
             tiers,
             row.Finish,
             row.Decoration,

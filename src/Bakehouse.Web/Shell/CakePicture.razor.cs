@@ -109,6 +109,9 @@ public partial class CakePicture
 
     private string PatternId(Part part, string food) => DrawingPattern.IdOf(Id, part, food);
 
+    // A dowel seen from its end is never smaller than a dot that can be counted.
+    private double Radius(Circle c) => Math.Max(c.Part == Part.Dowel ? 3 : 0, c.Radius * Paper.Scale);
+
     // A filling is never thinner than 3 px, so that its hatch can be seen.
     private string Outline(Rectangle r)
     {

@@ -28,6 +28,9 @@ public sealed class Words
     /// <summary>The shop's zone.</summary>
     public DateTimeZone Zone => DateTimeZoneProviders.Tzdb.GetZoneOrNull(shop?.Zone ?? "Europe/London") ?? DateTimeZone.Utc;
 
+    /// <summary>True if tiers are named in inches.</summary>
+    public bool Inches => shop?.Settings.Inches ?? true;
+
     /// <summary>Wall time in the shop.</summary>
     public LocalDateTime Now(IClock clock) => Local(clock.GetCurrentInstant());
 
@@ -87,7 +90,11 @@ public sealed class Words
     }
 
     /// <summary>"10 in" or "25.4 cm", by the shop's habit.</summary>
-    public string Size(Length length) => shop?.Settings.Inches ?? true ? $"{Number(length.Inches)} in" : $"{Number(length.Centimetres)} cm";
+    public string Size(Length length) => Inches ? $"{Number(length.Inches)} in" : $"{Number(length.Centimetres)} cm";
+
+    /// <summary>"6+8+10": top first, as it is said in the shop, in its own unit.</summary>
+    /// <param name="tiers">Bottom first.</param>
+    public string Build(IEnumerable<Length> tiers) => string.Join('+', tiers.Reverse().Select(t => Number(Inches ? t.Inches : t.Centimetres)));
 
     /// <summary>"10 cm".</summary>
     public string Centimetres(Length length) => $"{Number(length.Centimetres)} cm";
@@ -103,6 +110,23 @@ public sealed class Words
         var grams = Math.Round(mass.Grams).ToString("#,0", CultureInfo.InvariantCulture).Replace(',', Thin);
         return $"{grams} g";
     }
+
+    /// <summary>"5.2 kg": a whole cake, which nobody weighs to the gram.</summary>
+    public string Weight(Mass mass) => $"{mass.Kilograms.ToString("0.0", culture)} kg";
+
+    /// <summary>"1.44 L".</summary>
+    public string VolumeOf(Volume volume) => $"{volume.Litres.ToString("0.00", culture)} L";
+
+    /// <summary>"10.7 cm": always one decimal, for what is cut to length.</summary>
+    public string CutTo(Length length) => $"{length.Centimetres.ToString("0.0", culture)} cm";
+
+    /// <summary>"6 mm": a filling, a board.</summary>
+    public string Thickness(Length length) => $"{length.Millimetres.ToString("0", culture)} mm";
+
+    /// <summary>"14 in" rounded up to whole ones, for boxes.</summary>
+    public string Room(Length length) => Inches
+        ? $"{Number(Math.Ceiling(length.Inches))} in"
+        : $"{Number(Math.Ceiling(length.Centimetres))} cm";
 
     /// <summary>At most two decimals, in the shop's culture.</summary>
     public string Number(decimal number) => number.ToString("0.##", culture);

@@ -1,12 +1,18 @@
 namespace Bakehouse.Web.TakeOrder;
 
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+
 /// <summary>Builds that are asked for most, top first, in inches and in centimetres (common practice, no source).</summary>
 public static class Builds
 {
+    private static readonly Length Height = Length.FromCentimetres(10);
+
     /// <summary>The builds as diameters, top first.</summary>
     public static IReadOnlyList<IReadOnlyList<int>> Common(bool inches) => inches
-        ? [[8], [6, 10], [6, 8, 10], [6, 8, 10, 12]]
-        : [[20], [15, 25], [15, 20, 25], [15, 20, 25, 30]];
+        ? [[8], [12], [6, 10], [6, 8, 10]]
+        : [[20], [30], [15, 25], [15, 20, 25]];
 
     /// <summary>Names of colours that are mixed most, with their swatches.</summary>
     public static IReadOnlyList<(string Name, string Swatch)> Colours { get; } =
@@ -17,4 +23,12 @@ public static class Builds
 
     /// <summary>What may be left out; the words are the planner's.</summary>
     public static IReadOnlyList<string> Allergens { get; } = ["wheat", "egg", "milk", "nuts", "peanuts", "sesame", "soya", "sulphites"];
+
+    /// <summary>A build of plain tiers 10 cm high, to draw it and to count its portions.</summary>
+    /// <param name="build">Diameters, top first.</param>
+    public static BuildSheet Sheet(IReadOnlyList<int> build, bool inches, CakeFigures figures) =>
+        BuildSheet.Of([.. build.Reverse().Select(d => Plain(inches ? Length.FromInches(d) : Length.FromCentimetres(d)))], Finish.Smooth, figures);
+
+    private static CakeTier Plain(Length diameter) =>
+        new(Guid.Empty, diameter, Height, 3, "vanilla", "raspberry-jam", [new CoatColour(Colours[0].Name, Colours[0].Swatch, 1)]);
 }

@@ -1,6 +1,9 @@
 namespace Bakehouse.Web.TakeOrder;
 
-/// <summary>Words for the ids of the order page's fields.</summary>
+using System.Globalization;
+using Bakehouse.Domain;
+
+/// <summary>The ids of the order page's fields: their words, and which field a problem of an order leads to.</summary>
 public static class FieldNames
 {
     /// <summary>"tier-2" is said "Tier 2 from the top".</summary>
@@ -8,6 +11,8 @@ public static class FieldNames
     {
         "day" => "Day",
         "hour" => "Hour",
+        "when" => "When",
+        "cut-day" => "Cut on",
         "cut-hour" => "Cut at",
         "address" => "Address",
         "route" => "Minutes on the road",
@@ -19,8 +24,41 @@ public static class FieldNames
         "inscription" => "On the cake",
         "notes" => "Notes",
         "order" => "Order",
-        "wider" => "Wider above",
+        "stage" => "Stage",
+        "plan" => "The plan",
         _ when field.StartsWith("tier-", StringComparison.Ordinal) => $"Tier {field[5..]} from the top",
         _ => field,
     };
+
+    /// <summary>The element that a link to the field jumps to. What concerns the plan is mended by another day; the rest by the order's head.</summary>
+    public static string Anchor(string field) => field switch
+    {
+        "when" or "plan" => "day",
+        "order" or "stage" => "order-head",
+        _ => field,
+    };
+
+    /// <summary>The same problem with the field of this page: domain and book name it by the trade's word, tiers from below.</summary>
+    /// <param name="tiers">How many tiers the page shows; it counts them from the top.</param>
+    public static Problem OnPage(Problem problem, int tiers) => problem with { Where = IdOf(problem.Where, tiers) };
+
+    private static string IdOf(string where, int tiers) => where switch
+    {
+        "When" => "when",
+        "Cutting" => "cut-hour",
+        "Address" => "address",
+        "Route" => "route",
+        "Who" => "name",
+        "How many" => "count",
+        "Tiers" => "tiers",
+        "Allergies" => "allergies",
+        "Inscription" => "inscription",
+        "Notes" => "notes",
+        _ when where.StartsWith("Tier ", StringComparison.Ordinal)
+            && int.TryParse(where.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out var fromBelow) => TierAt(tiers + 1 - fromBelow),
+        _ => where,
+    };
+
+    /// <summary>The id of a tier's fields, counted from the top.</summary>
+    public static string TierAt(int fromTop) => string.Create(CultureInfo.InvariantCulture, $"tier-{fromTop}");
 }

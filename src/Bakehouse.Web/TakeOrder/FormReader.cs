@@ -5,60 +5,70 @@ using Bakehouse.Domain;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Web.Shell;
 using NodaTime;
 
 /// <summary>
-/// Makes an order of what was typed, or names everything that can't be read, each with the id of its field. What the shop
-/// can't do (hours, widths, notice) is checked in the book, for every way in.
+/// Makes an order of what was typed, or names everything that is wrong with it in one go: what can't be read, and what the shop
+/// can't do. The book checks the order again, since this is not the only way in.
 /// </summary>
-public sealed class FormReader(Shop shop, LocalDateTime now)
+/// <param name="now">Checks are made for this moment.</param>
+/// <param name="owner">True if the owner types.</param>
+public sealed class FormReader(Shop shop, Instant now, bool owner)
 {
     private readonly List<Problem> problems = [];
 
-    /// <summary>The order if nothing is wrong, and every problem.</summary>
+    /// <summary>The order if nothing is wrong, and every problem, each with the id of its field.</summary>
     /// <param name="stage">The stage in which it shall be written.</param>
-    public (Order? Order, IReadOnlyList<Problem> Problems) Read(OrderForm form, Stage stage)
+    /// <param name="before">The version that is changed, or null. What was wrong with it already holds nobody up.</param>
+    public (Order? Order, IReadOnlyList<Problem> Problems) Read(OrderForm form, Stage stage, Order? before = null)
     {
         problems.Clear();
-        var at = At(form.Day, form.Hour, "day", "hour");
-        var cutting = Cutting(form, at);
-        var route = form.Way == Way.Deliver ? Whole("route", form.Route, 0, 600, "minutes on the road") : 0;
-        var count = Whole("count", form.Count, 1, 10_000, "portions");
-        var tiers = form.Tiers.Select((t, i) => ReadTier(t, i)).Reverse().ToList();
-        if (tiers.Count == 0)
-        {
-            Wrong("tiers", "", "The cake has no tier.", "Tap a build, or add a tier.");
-        }
-
-        var phone = ReadPhone(form.Phone);
-        ReadWho(form, stage);
-        if (problems.Count > 0)
-        {
-            return (null, [.. problems]);
-        }
-
-        var order = new Order(
-            form.Id, form.Number, form.Version, stage,
-            new Customer(form.Name.Trim(), phone),
-            new Handover(form.Way, at!.Value, form.Way == Way.Deliver ? form.Address.Trim() : "", route),
-            cutting, new Portions(count, form.Cut), [.. tiers.OfType<CakeTier>()], form.Finish, form.Decoration,
-            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed);
-        return (order, []);
+        var order = Order(form, stage);
+        var unread = problems.Select(p => p.Where).ToHashSet(StringComparer.Ordinal);
+        // Beside a tier that can't be read nobody knows yet which one is wider.
+        var tiersRead = !unread.Any(u => u.StartsWith("tier-", StringComparison.Ordinal));
+        var checkedAs = tiersRead ? order : order with { WiderAboveAgreed = true };
+        problems.AddRange(OrderChecks.NewProblems(checkedAs, before, shop, now, owner || !tiersRead)
+            .Select(p => FieldNames.OnPage(p, form.Tiers.Count))
+            .Where(p => !unread.Contains(p.Where) && !(p.Where == "when" && (unread.Contains("day") || unread.Contains("hour")))));
+        return problems.Count == 0 ? (order, []) : (null, [.. problems]);
     }
 
     /// <summary>The moment as read, or null; nothing is written down as a problem.</summary>
-    public LocalDateTime? When(OrderForm form) =>
-        Days.Read(form.Day, now.Date, MonthFirst).Day is { } day && Hours.Read(form.Hour) is { } hour ? day + hour : null;
+    public LocalDateTime? When(OrderForm form) => Moment(form.Day, form.Hour);
 
-    /// <summary>The tiers that can be read so far, bottom first, for the drawing.</summary>
-    public IReadOnlyList<CakeTier> Drawn(OrderForm form)
+    /// <summary>When it is cut, as read, or null; without a day of its own on the day of the handover.</summary>
+    public LocalDateTime? Cut(OrderForm form) => Moment(form.CutDay.Trim().Length == 0 ? form.Day : form.CutDay, form.CutHour);
+
+    /// <summary>The tiers for the drawing, bottom first, or null as long as one of them can't be read.</summary>
+    public IReadOnlyList<CakeTier>? Drawn(OrderForm form)
     {
-        var tiers = form.Tiers.Select((t, i) => ReadTier(t, i)).OfType<CakeTier>().Reverse().ToList();
         problems.Clear();
-        return tiers;
+        var tiers = Tiers(form);
+        return problems.Count == 0 ? tiers : null;
     }
 
+    private LocalDate Today => Words.Of(shop).Local(now).Date;
+
     private bool MonthFirst => shop.Settings.Country == "US";
+
+    /// <summary>Where a field can't be read, something that fits stands in for it; its problem is written down already.</summary>
+    private Order Order(OrderForm form, Stage stage)
+    {
+        var at = At(form.Day, form.Hour, "day", "hour");
+        var cutting = Cutting(form, at);
+        var route = form.Way == Way.Deliver ? Whole("route", form.Route, 0, "minutes on the road") : 0;
+        var count = Whole("count", form.Count, 1, "portions");
+        var tiers = Tiers(form);
+        var phone = ReadPhone(form.Phone);
+        return new Order(
+            form.Id, form.Number, form.Version, stage,
+            new Customer(form.Name.Trim(), phone),
+            new Handover(form.Way, at ?? Today.PlusDays(1 + (shop.Settings.NoticeHours / 24)).At(LocalTime.Noon), form.Way == Way.Deliver ? form.Address.Trim() : "", route),
+            cutting, new Portions(count, form.Cut), tiers, form.Finish, form.Decoration,
+            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed);
+    }
 
     private static AllergyAnswer Allergies(OrderForm form) => form.Allergies switch
     {
@@ -67,32 +77,12 @@ public sealed class FormReader(Shop shop, LocalDateTime now)
         _ => AllergyAnswer.NotAsked,
     };
 
-    private void ReadWho(OrderForm form, Stage stage)
-    {
-        if (form.Name.Trim().Length == 0)
-        {
-            Wrong("name", form.Name, "Nobody is named.", "Write who ordered it.");
-        }
-
-        if (form.Way == Way.Deliver && form.Address.Trim().Length == 0)
-        {
-            Wrong("address", form.Address, "A delivery has no address.", "Write where it goes.");
-        }
-
-        if (form.Allergies == AllergyKind.NotAsked && Stages.IsPlanned(stage))
-        {
-            Wrong("allergies", "", "Nobody has asked about allergies.", "Ask, then tap None told or Avoid.");
-        }
-
-        if (form.Allergies == AllergyKind.Avoid && form.Avoid.Count == 0 && form.AllergyWords.Trim().Length == 0)
-        {
-            Wrong("allergies", "", "Avoid what?", "Tap what must be left out, or write the customer's words.");
-        }
-    }
+    private LocalDateTime? Moment(string dayText, string hourText) =>
+        Days.Read(dayText, Today, MonthFirst).Day is { } day && Hours.Read(hourText) is { } hour ? day + hour : null;
 
     private LocalDateTime? At(string dayText, string hourText, string dayField, string hourField)
     {
-        var (day, why) = Days.Read(dayText, now.Date, MonthFirst);
+        var (day, why) = Days.Read(dayText, Today, MonthFirst);
         if (day is null)
         {
             Wrong(dayField, dayText, why, "Write fri, 24, 24/10 or +3.");
@@ -114,8 +104,19 @@ public sealed class FormReader(Shop shop, LocalDateTime now)
             return null;
         }
 
-        var day = form.CutDay.Trim().Length == 0 ? handover?.Date.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "today" : form.CutDay;
-        return At(day, form.CutHour, "cut-hour", "cut-hour");
+        if (form.CutDay.Trim().Length > 0)
+        {
+            var at = At(form.CutDay, form.CutHour, "cut-day", "cut-hour");
+            return handover is null ? null : at;
+        }
+
+        var hour = Hours.Read(form.CutHour);
+        if (hour is null)
+        {
+            Wrong("cut-hour", form.CutHour, "That is no hour of the day.", "Write 14 or 14:30.");
+        }
+
+        return handover is { } day && hour is { } h ? day.Date + h : null;
     }
 
     private string ReadPhone(string text)
@@ -134,53 +135,45 @@ public sealed class FormReader(Shop shop, LocalDateTime now)
         return read ?? "";
     }
 
-    private CakeTier? ReadTier(TierForm tier, int at)
-    {
-        var before = problems.Count;
-        var name = string.Create(CultureInfo.InvariantCulture, $"tier-{at + 1}");
-        var inches = shop.Settings.Inches;
-        var diameter = Measure(name, tier.Diameter, inches ? 2 : 5, inches ? 30 : 76, inches ? "in wide" : "cm wide");
-        var height = Measure(name, tier.Height, 2, 60, "cm high");
-        var layers = Whole(name, tier.Layers, 1, 8, "layers");
-        var colours = tier.Colours
-            .Select(c => new CoatColour(c.Name.Trim(), c.Swatch, Measure(name, c.Share, 0, 100, "% of the coat") / 100))
-            .ToList();
-        var sum = colours.Sum(c => c.Share);
-        if (problems.Count == before && sum != 1)
-        {
-            var percent = (sum * 100).ToString("0.##", CultureInfo.InvariantCulture);
-            Wrong(name, $"{percent} %", $"The colours of this tier add up to {percent} %, not to 100 %.", "Change a share.");
-        }
+    private IReadOnlyList<CakeTier> Tiers(OrderForm form) => [.. form.Tiers.Select((t, i) => Tier(t, FieldNames.TierAt(i + 1))).Reverse()];
 
-        return problems.Count > before ? null : new CakeTier(
+    private CakeTier Tier(TierForm tier, string field)
+    {
+        var inches = shop.Settings.Inches;
+        var diameter = Figure(field, tier.Diameter, inches ? 8 : 20, inches ? "inches across" : "cm across");
+        var height = Figure(field, tier.Height, 10, "cm of height");
+        var layers = Whole(field, tier.Layers, 1, "layers");
+        var colours = tier.Colours
+            .Select(c => new CoatColour(c.Name.Trim(), c.Swatch, Figure(field, c.Share, 100, "% of the coat") / 100))
+            .ToList();
+        return new CakeTier(
             tier.Id, inches ? Length.FromInches(diameter) : Length.FromCentimetres(diameter), Length.FromCentimetres(height),
             layers, tier.Sponge, tier.Filling, colours);
     }
 
-    private int Whole(string field, string text, int least, int most, string what)
+    private int Whole(string field, string text, int standIn, string what)
     {
-        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n >= least && n <= most)
+        if (text.Trim().Length <= 6 && int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n))
         {
             return n;
         }
 
-        Wrong(field, text, $"Number of {what}: a whole number from {least} to {most} is needed.", "Write it in figures.");
-        return least;
+        Wrong(field, text, $"A whole number of {what} is needed here.", "Write it in figures.");
+        return standIn;
     }
 
     /// <summary>A figure with a decimal point or a decimal comma.</summary>
-    private decimal Measure(string field, string text, decimal least, decimal most, string unit)
+    private decimal Figure(string field, string text, decimal standIn, string what)
     {
-        if (decimal.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n)
-            && n >= least && n <= most)
+        if (text.Trim().Length <= 12 && decimal.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n))
         {
             return n;
         }
 
-        Wrong(field, text, string.Create(CultureInfo.InvariantCulture, $"A figure from {least} to {most} {unit} is needed."), "Write it in figures.");
-        return least;
+        Wrong(field, text, $"A figure in {what} is needed here.", "Write it in figures, such as 10 or 12.5.");
+        return standIn;
     }
 
     private void Wrong(string field, string value, string sentence, string remedy) =>
-        problems.Add(new Problem(field, value.Length > 80 ? value[..80] : value, sentence, remedy));
+        problems.Add(new Problem(field, value.Length > 80 ? value[..79] + "…" : value, sentence, remedy));
 }

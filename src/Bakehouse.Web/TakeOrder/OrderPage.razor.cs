@@ -3,6 +3,7 @@ namespace Bakehouse.Web.TakeOrder;
 using System.Text.Json;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Access;
@@ -42,7 +43,16 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private IReadOnlyList<Problem> Problems { get; set; } = [];
 
+    /// <summary>The last build that could be worked out of what is typed; null as long as there was none.</summary>
+    private BuildSheet? Sheet { get; set; }
+
+    /// <summary>True while what is typed can't be built, so that the drawing is older.</summary>
+    private bool Behind { get; set; }
+
     private IReadOnlyList<CakeTier> Tiers { get; set; } = [];
+
+    /// <summary>The stage in which it was last tried to write it.</summary>
+    private Stage? Tried { get; set; }
 
     private Shop Shop => Book.State.Shop ?? throw new InvalidOperationException("The order page is open without a shop.");
 
@@ -50,7 +60,10 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private LocalDateTime Now => Said.Now(Clock);
 
-    private FormReader Reader => new(Shop, Now);
+    private FormReader Reader => new(Shop, Clock.GetCurrentInstant(), Shop.PersonOf(Here.Person)?.Role == Role.Owner);
+
+    /// <summary>The version that is changed, as the book has it.</summary>
+    private Order? InBook => Id is null ? null : Book.State.Orders.FirstOrDefault(o => o.Id == Id);
 
     private LocalDateTime? When => Reader.When(Form);
 
@@ -62,7 +75,7 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private string DraftOf => Id is null ? Here.Device : $"{Here.Device}:{Id:N}";
 
-    private bool WiderAbove => Tiers.Zip(Tiers.Skip(1)).Any(pair => pair.Second.Diameter > pair.First.Diameter);
+    private bool WiderAbove => Form.WiderAboveAgreed || Tiers.Zip(Tiers.Skip(1)).Any(pair => pair.Second.Diameter > pair.First.Diameter);
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -82,14 +95,24 @@ public sealed partial class OrderPage : IAsyncDisposable
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
-        var order = Book.State.Orders.FirstOrDefault(o => o.Id == Id);
-        Form = order is null ? new OrderForm() : OrderForm.Of(order, Shop);
+        Form = Fresh();
         if (await Book.Draft(DraftOf) is { Length: > 0 } draft && JsonSerializer.Deserialize<OrderForm>(draft) is { } kept)
         {
             Form = kept;
         }
 
-        Tiers = Reader.Drawn(Form);
+        Draw();
+    }
+
+    private OrderForm Fresh() => InBook is { } order ? OrderForm.Of(order, Shop) : new OrderForm();
+
+    /// <summary>A build that can't be worked out leaves the last one standing, so that nothing flickers while somebody types.</summary>
+    private void Draw()
+    {
+        Tiers = Reader.Drawn(Form) ?? Tiers;
+        var sheet = BuildSheet.Try(Tiers, Form.Finish, CakeFigures.Of(Shop));
+        Behind = Form.Tiers.Count > 0 && (sheet is null || Reader.Drawn(Form) is null);
+        Sheet = Form.Tiers.Count == 0 ? null : sheet ?? Sheet;
     }
 
     private void Touched()
@@ -97,10 +120,10 @@ public sealed partial class OrderPage : IAsyncDisposable
         Taken = null;
         Asking = null;
         command = Guid.NewGuid();
-        Tiers = Reader.Drawn(Form);
+        Draw();
         if (Problems.Count > 0)
         {
-            Problems = Reader.Read(Form, Form.Stage).Problems;
+            Problems = Reader.Read(Form, Tried ?? Form.Stage, InBook).Problems;
         }
 
         keeping ??= Time.CreateTimer(_ => _ = InvokeAsync(Keep), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
@@ -113,7 +136,8 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private async Task Save(Stage stage)
     {
-        var (order, problems) = Reader.Read(Form, stage);
+        Tried = stage;
+        var (order, problems) = Reader.Read(Form, stage, InBook);
         Problems = problems;
         if (order is null)
         {
@@ -162,14 +186,14 @@ public sealed partial class OrderPage : IAsyncDisposable
                 keeping?.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
                 await WriteDraft(null);
                 Form = Id is null ? new OrderForm() : OrderForm.Of(Taken, Shop);
-                Tiers = Taken.Tiers;
+                (Tiers, Sheet, Behind) = (Taken.Tiers, BuildSheet.Try(Taken.Tiers, Taken.Finish, CakeFigures.Of(Shop)), false);
                 command = Guid.NewGuid();
                 break;
             case AnswerKind.Clash:
                 (Mine, Clash) = (order, answer.Order);
                 break;
             default:
-                Problems = answer.Problems.Count > 0 ? answer.Problems : [new Problem("order", "", answer.Message, "")];
+                Problems = answer.Problems.Count > 0 ? [.. answer.Problems.Select(p => FieldNames.OnPage(p, Form.Tiers.Count))] : [new Problem("order", "", answer.Message, "")];
                 command = Guid.NewGuid();
                 break;
         }
@@ -179,7 +203,7 @@ public sealed partial class OrderPage : IAsyncDisposable
     {
         Form = OrderForm.Of(Clash!, Shop);
         (Clash, Mine) = (null, null);
-        Tiers = Reader.Drawn(Form);
+        Draw();
         command = Guid.NewGuid();
         await WriteDraft(null);
     }
@@ -195,9 +219,8 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private void StartAgain()
     {
-        Before = Form;
-        var order = Book.State.Orders.FirstOrDefault(o => o.Id == Id);
-        Form = order is null ? new OrderForm() : OrderForm.Of(order, Shop);
+        Before = Form.IsBlank ? null : Form;
+        Form = Fresh();
         Problems = [];
         Touched();
         undoing?.Dispose();
