@@ -63,6 +63,9 @@ public static class ShelfRoom
 {
     private const decimal Run = 30, Place = 5;
 
+    /// <summary>Metres of shelf that so many places are.</summary>
+    public static decimal Metres(int places) => places * Place / 100;
+
     /// <summary>Places of a shelf.</summary>
     public static int Places(Shelf shelf) => (int)(shelf.Width.Centimetres / Place) * Math.Max(1, (int)(shelf.Depth.Centimetres / (2 * Run)) * 2);
 
