@@ -1,0 +1,82 @@
+namespace Bakehouse.Web.Tests.Verbs;
+
+using System.Diagnostics;
+using System.Text.Json;
+
+/// <summary>
+/// The verbs as the shell sees them, in a process of their own: exit code and what is printed. 0 done, 1 a rule is broken or no plan,
+/// 2 a file can't be read. The weeks are the project's own; the levels are those that <c>levels.csv</c> holds.
+/// </summary>
+public sealed class VerbTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("bakehouse-verbs-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public async Task A_week_is_planned_into_a_file_and_the_plan_breaks_no_rule()
+    {
+        var plan = Path.Combine(folder, "plan.json");
+        Assert.Equal(0, (await Run("plan", Week("tiny-3.json"), "--out", plan)).Code);
+
+        var check = await Run("check", Week("tiny-3.json"), plan);
+        Assert.Equal(0, check.Code);
+        var summary = JsonDocument.Parse(check.Out.Trim().Split('\n')[^1]).RootElement;
+        Assert.True(summary.GetProperty("feasible").GetBoolean());
+        Assert.Equal(0, summary.GetProperty("levels").GetProperty("L1").GetInt64());
+    }
+
+    [Fact]
+    public async Task A_plan_that_breaks_a_rule_ends_with_one_and_names_it()
+    {
+        var text = await File.ReadAllTextAsync(Week("plans/tiny-3.best.json"), TestContext.Current.CancellationToken);
+        var broken = Path.Combine(folder, "broken.json");
+        var all = JsonDocument.Parse(text).RootElement;
+        var rows = all.GetProperty("steps").EnumerateArray().Skip(1).Select(r => r.GetRawText());
+        await File.WriteAllTextAsync(broken, $"{{\"format\":\"bakery-plan/1\",\"week\":\"{all.GetProperty("week").GetString()}\",\"steps\":[{string.Join(',', rows)}]}}", TestContext.Current.CancellationToken);
+
+        var check = await Run("check", Week("tiny-3.json"), broken);
+        Assert.Equal(1, check.Code);
+        Assert.Contains("\"feasible\":false", check.Out, StringComparison.Ordinal);
+        Assert.True(check.Out.Trim().Split('\n').Length > 1);
+    }
+
+    [Theory]
+    [InlineData("{\"format\":\"bakery-week/1\",\"orders\":[{\"id\":7}]}")]
+    [InlineData("no json")]
+    [InlineData("")]
+    public async Task A_broken_week_ends_with_two_and_names_what_is_wrong_before_any_search(string text)
+    {
+        var week = Path.Combine(folder, "week.json");
+        await File.WriteAllTextAsync(week, text, TestContext.Current.CancellationToken);
+        var plan = await Run("plan", week);
+        Assert.Equal(2, plan.Code);
+        Assert.Empty(plan.Out);
+        Assert.Contains(week, plan.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_file_that_is_not_there_or_cannot_be_written_ends_with_two()
+    {
+        Assert.Equal(2, (await Run("plan", Path.Combine(folder, "none.json"))).Code);
+        Assert.Equal(2, (await Run("check", Week("tiny-3.json"), Path.Combine(folder, "none.json"))).Code);
+        Assert.Equal(2, (await Run("plan", Week("tiny-3.json"), "--out", Path.Combine(folder, "none", "plan.json"))).Code);
+        Assert.Equal(2, (await Run("plan")).Code);
+    }
+
+    private static string Week(string name) => Path.Combine(AppContext.BaseDirectory, "Weeks", name);
+
+    private static async Task<(int Code, string Out, string Error)> Run(params string[] args)
+    {
+        var start = new ProcessStartInfo("dotnet") { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
+        foreach (var arg in (string[])[Path.Combine(AppContext.BaseDirectory, "Bakehouse.Web.dll"), .. args])
+        {
+            start.ArgumentList.Add(arg);
+        }
+
+        using var process = Process.Start(start)!;
+        var (said, wrong) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        return (process.ExitCode, await said, await wrong);
+    }
+}
