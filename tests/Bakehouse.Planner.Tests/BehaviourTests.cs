@@ -1,6 +1,6 @@
-using System.Diagnostics;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Planner.Quick;
+using Bakehouse.Testing;
 using Bakehouse.Testing.Planning;
 
 namespace Bakehouse.Planner.Tests;
@@ -137,9 +137,9 @@ public class BehaviourTests(ITestOutputHelper output)
 
     private static double Milliseconds(Action work)
     {
-        var watch = Stopwatch.StartNew();
+        var time = ThreadTime.Start();
         work();
-        return watch.Elapsed.TotalMilliseconds;
+        return time.Seconds * 1000;
     }
 
     private static Fixed Done(StepRow row) => new(row.Step, row.Start, row.People.Count > 0 ? row.People : null, row.Machine, null, null, "done");

@@ -1,6 +1,6 @@
-using System.Diagnostics;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Planner.Quick;
+using Bakehouse.Testing;
 using Bakehouse.Testing.Planning;
 
 namespace Bakehouse.Planner.Tests;
@@ -19,9 +19,9 @@ public class PublicWeeksTests(ITestOutputHelper output)
         var week = WeekFiles.Week(name);
         using var cap = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         cap.CancelAfter(TimeSpan.FromSeconds(4));
-        var watch = Stopwatch.StartNew();
+        var work = ThreadTime.Start();
         var outcome = new QuickPlanner().Plan(week, cap.Token);
-        var seconds = watch.Elapsed.TotalSeconds;
+        var seconds = work.Seconds;
 
         Assert.True(outcome.Plan is not null, string.Join('\n', outcome.Reasons));
         var verdict = Judge.Examine(week, outcome.Plan);
