@@ -2,6 +2,7 @@ namespace Bakehouse.Browser.Tests;
 
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
@@ -51,32 +52,47 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
         var second = await shop.Screen(1280, 800);
         await second.IAm("Dov");
         await second.GotoAsync("/kitchen?for=all");
-        var state = Book.State;
-        var ring = state.Wall!.Plan.Steps.Where(s => s.Step.Contains(".leavefridge.", StringComparison.Ordinal)).MinBy(s => s.Start)!;
-        var due = state.Wall.Epoch + Duration.FromMinutes(ring.Start);
+        var (step, due) = await WorkUntilATierMustLeaveTheFridge();
 
         shop.Clock.MoveTo(due);
         var watch = Stopwatch.StartNew();
-        var dialog = tablet.GetByRole(AriaRole.Alertdialog);
-        await Expect(dialog).ToBeVisibleAsync(new() { Timeout = 10_000 });
+        var ring = tablet.Locator($"[role=alertdialog][data-ring*='{step}']");
+        await Expect(ring).ToBeVisibleAsync(new() { Timeout = 10_000 });
         output.WriteLine($"due to visible: {watch.ElapsedMilliseconds} ms");
         Assert.True(watch.ElapsedMilliseconds < 2_000 * Slowness, $"The ring took {watch.ElapsedMilliseconds} ms.");
-        await Expect(second.GetByRole(AriaRole.Alertdialog)).ToBeVisibleAsync();
+        var there = second.Locator($"[data-ring*='{step}']");
+        await Expect(there).ToBeVisibleAsync();
+        await tablet.Picture("ring-1280");
 
-        // Everything that is due by then is answered on one screen; the other follows.
+        await ring.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Done") }).ClickAsync();
+        await Expect(ring).ToHaveCountAsync(0);
         watch.Restart();
-        for (var i = 0; i < 30 && await dialog.CountAsync() > 0; i++)
-        {
-            var id = await dialog.GetAttributeAsync("data-ring");
-            await dialog.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Done") }).ClickAsync();
-            await Expect(tablet.Locator($"[data-ring='{id}']")).ToHaveCountAsync(0);
-            watch.Restart();
-            await Expect(second.Locator($"[data-ring='{id}']")).ToHaveCountAsync(0, new() { Timeout = 10_000 });
-            output.WriteLine($"gone on the other screen: {watch.ElapsedMilliseconds} ms");
-            Assert.True(watch.ElapsedMilliseconds < 2_000 * Slowness);
-        }
-
+        await Expect(there).ToHaveCountAsync(0, new() { Timeout = 10_000 });
+        output.WriteLine($"gone on the other screen: {watch.ElapsedMilliseconds} ms");
+        Assert.True(watch.ElapsedMilliseconds < 2_000 * Slowness);
         Assert.NotEmpty(Book.State.Answers);
+    }
+
+    /// <summary>Time goes on and every step is ticked when the plan ends it, up to the first tier that must leave the fridge.</summary>
+    private async Task<(string Step, Instant Due)> WorkUntilATierMustLeaveTheFridge()
+    {
+        while (true)
+        {
+            var (wall, ticked) = (Book.State.Wall!, Book.State.Ticks.Select(t => t.Step).ToHashSet());
+            var minutes = Book.State.Week!.Steps.ToDictionary(s => s.Id, s => s.Minutes);
+            var open = wall.Plan.Steps.Where(r => !ticked.Contains(r.Step) && minutes.ContainsKey(r.Step)).ToList();
+            var leave = open.Where(r => r.Step.Contains(".leavefridge.", StringComparison.Ordinal)).MinBy(r => r.Start)!;
+            var next = open.MinBy(r => r.Start + minutes[r.Step])!;
+            if (next.Start + minutes[next.Step] > leave.Start || next == leave)
+            {
+                return (leave.Step, wall.Epoch + Duration.FromMinutes(leave.Start));
+            }
+
+            shop.Clock.MoveTo(wall.Epoch + Duration.FromMinutes(next.Start + minutes[next.Step]));
+            var by = next.People.Count > 0 ? next.People[0] : "petra";
+            var answer = await Book.Enter(new TickStep(Guid.NewGuid(), by, "tablet", next.Step, by), TestContext.Current.CancellationToken);
+            Assert.Equal(AnswerKind.Accepted, answer.Kind);
+        }
     }
 
     /// <summary>A busy machine is not the app's fault: the bound of 2 s is for an idle one, CI allows three times that.</summary>

@@ -33,7 +33,7 @@ internal static class Screens
         await page.Locator("#hour").FillAsync(hour);
         await Expect(page.Locator(".readback")).ToContainTextAsync("In ");
         await page.Locator("#count").FillAsync("60");
-        await page.GetByRole(AriaRole.Button, new() { Name = build, Exact = true }).ClickAsync();
+        await page.Build(build).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "None told" }).Or(page.GetByRole(AriaRole.Radio, new() { Name = "None told" })).ClickAsync();
         await page.Locator("#name").FillAsync(name);
         await page.Locator("#phone").FillAsync("020 7946 0182");
@@ -41,6 +41,19 @@ internal static class Screens
         var taken = page.GetByText(new Regex("is taken", RegexOptions.IgnoreCase)).First;
         await taken.Or(page.Locator(".problems, [role=alert]").First).First.WaitForAsync(new() { Timeout = 60_000 });
         Assert.True(await taken.CountAsync() > 0, await page.Locator(".problems").AllInnerTextsAsync() is [var text] ? text : "no list");
+    }
+
+    /// <summary>The button of a usual build, found by the sizes on it.</summary>
+    public static ILocator Build(this IPage page, string sizes) =>
+        page.Locator("button.build", new() { Has = page.GetByText(sizes, new() { Exact = true }) });
+
+    /// <summary>Keeps a picture of the screen in the folder that BAKEHOUSE_PICTURES names; without one, none is kept.</summary>
+    public static async Task Picture(this IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("BAKEHOUSE_PICTURES") is { Length: > 0 } folder)
+        {
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png") });
+        }
     }
 
     /// <summary>Waits until the page answers to hands: its circuit stands.</summary>

@@ -29,10 +29,10 @@ internal sealed class Svg
         return this;
     }
 
-    /// <summary>Text; its class gives size and anchor.</summary>
+    /// <summary>Text; its class gives size and anchor. A space follows, so that texts side by side are read as words of their own.</summary>
     public Svg Text(string look, double x, double y, string text)
     {
-        markup.Append(CultureInfo.InvariantCulture, $"<text class=\"{look}\" x=\"{F(x)}\" y=\"{F(y)}\">{WebUtility.HtmlEncode(text)}</text>");
+        markup.Append(CultureInfo.InvariantCulture, $"<text class=\"{look}\" x=\"{F(x)}\" y=\"{F(y)}\">{WebUtility.HtmlEncode(text)}</text> ");
         return this;
     }
 

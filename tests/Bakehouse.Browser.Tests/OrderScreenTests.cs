@@ -1,0 +1,104 @@
+namespace Bakehouse.Browser.Tests;
+
+using Bakehouse.Domain.Orders;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+/// <summary>The counter's screen under a real hand: what is typed is never lost, and what is wrong is said once and whole.</summary>
+public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
+{
+    [Fact]
+    public async Task What_is_typed_survives_a_reload_and_all_that_is_wrong_is_said_at_once()
+    {
+        var page = await open.Shop.Screen(1280, 800);
+        await page.IAm("Wren");
+        await page.GotoAsync("/order");
+        await page.UntilAlive();
+        var asked = false;
+        page.Dialog += (_, dialog) =>
+        {
+            asked = true;
+            _ = dialog.DismissAsync();
+        };
+        const string Name = "<script>alert(1)</script> Ångström 家 🎂";
+        await page.Locator("#name").FillAsync(Name);
+        await page.Locator("#inscription").FillAsync(new string('n', 2000));
+        await page.Locator("#day").FillAsync("sun");
+        await page.Locator("#hour").FillAsync("3:00");
+        await page.Locator("#count").FillAsync("10000");
+        await page.Build("6+8+10").ClickAsync();
+        await page.GetByLabel("Tier 1: height in cm").FillAsync("10,5");
+        await page.GetByLabel("Tier 1: share of Ivory in percent").FillAsync("90");
+        await Expect(page.Locator(".readback")).ToContainTextAsync("Sunday 18 October");
+
+        await page.ReloadAsync();
+        await page.UntilAlive();
+        await Expect(page.Locator("#name")).ToHaveValueAsync(Name);
+        await Expect(page.GetByLabel("Tier 1: height in cm")).ToHaveValueAsync("10,5");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take the order" }).ClickAsync();
+        var list = page.Locator(".problems");
+        await Expect(list).ToBeVisibleAsync();
+        await Expect(list.Locator("li")).Not.ToHaveCountAsync(1);
+        foreach (var said in (string[])["When", "10000", "90 %", "Allergies", "120"])
+        {
+            await Expect(list).ToContainTextAsync(said);
+        }
+
+        await page.Picture("order-wrong-1280");
+        await Expect(page.Locator("#name")).ToHaveValueAsync(Name);
+        await PagesTests.IsWhole(page);
+        Assert.False(asked, "What was typed ran as a script.");
+    }
+
+    [Fact]
+    public async Task Two_screens_change_one_order_and_the_second_sees_both_and_chooses()
+    {
+        var (first, second) = (await Change("Ines"), await Change("Wren"));
+        await first.Locator("#inscription").FillAsync("Ten years");
+        await second.Locator("#inscription").FillAsync("Happy birthday");
+        await first.GetByRole(AriaRole.Button, new() { Name = "Write the change" }).ClickAsync();
+        await Expect(first.GetByText("is changed, version").First).ToBeVisibleAsync(new() { Timeout = 30_000 });
+
+        await second.GetByRole(AriaRole.Button, new() { Name = "Write the change" }).ClickAsync();
+        var clash = second.Locator(".clash");
+        await Expect(clash).ToContainTextAsync("Ten years");
+        await Expect(clash).ToContainTextAsync("Happy birthday");
+        await second.Picture("clash-1280");
+        await clash.GetByRole(AriaRole.Button, new() { Name = "Write mine over it" }).ClickAsync();
+        await Expect(second.GetByText("is changed, version").First).ToBeVisibleAsync(new() { Timeout = 30_000 });
+    }
+
+    [Fact]
+    public async Task The_longest_name_without_a_space_pushes_no_page_sideways()
+    {
+        var page = await Change("Ines");
+        await page.Locator("#name").FillAsync(new string('W', OrderChecks.LongestName));
+        await page.Locator("#inscription").FillAsync(new string('M', OrderChecks.LongestInscription));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write the change" }).ClickAsync();
+        await Expect(page.GetByText("is changed, version").First).ToBeVisibleAsync(new() { Timeout = 30_000 });
+        foreach (var width in (int[])[1280, 390])
+        {
+            await page.SetViewportSizeAsync(width, 844);
+            foreach (var path in (string[])["/cakes", "/cakes/405", "/week"])
+            {
+                await page.GotoAsync(path);
+                await Expect(page.GetByText(new System.Text.RegularExpressions.Regex("W{5,}")).First).ToBeAttachedAsync();
+                await page.Picture($"long{path.Replace('/', '-')}-{width}");
+                await PagesTests.StaysInside(page);
+            }
+        }
+    }
+
+    private async Task<IPage> Change(string who)
+    {
+        var page = await open.Shop.Screen(1280, 800);
+        await page.IAm(who);
+        await page.GotoAsync("/cakes/405");
+        await page.UntilAlive();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Change the order" }).ClickAsync();
+        await page.WaitForURLAsync("**/order/**");
+        await Expect(page.Locator("#name")).Not.ToHaveValueAsync("");
+        return page;
+    }
+}
