@@ -57,6 +57,38 @@ namespace Bakehouse.Migrations.Sqlite.Migrations
                     b.ToTable("audit", (string)null);
                 });
 
+            modelBuilder.Entity("Bakehouse.Book.Tables.CalendarRow", b =>
+                {
+                    b.Property<long>("Seq")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("Ended")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Made")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Secret")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Seq");
+
+                    b.HasIndex("Person")
+                        .IsUnique()
+                        .HasFilter("\"Ended\" IS NULL");
+
+                    b.HasIndex("Secret")
+                        .IsUnique();
+
+                    b.ToTable("calendars", (string)null);
+                });
+
             modelBuilder.Entity("Bakehouse.Book.Tables.DoneRow", b =>
                 {
                     b.Property<string>("Id")

@@ -46,6 +46,21 @@ public sealed record AnswerRing(Guid Id, string Person, string Device, string Ri
 /// <summary>Keep what is typed so far. One draft a device; null text throws it away.</summary>
 public sealed record KeepDraft(Guid Id, string Person, string Device, string? Text) : Command(Id, Person, Device);
 
+/// <summary>
+/// The clock of this machine is right now. What was written under a later time, while it was wrong, holds no plan back any more.
+/// </summary>
+public sealed record TrustClock(Guid Id, string Person, string Device) : Command(Id, Person, Device);
+
+/// <summary>
+/// Give a person's calendar a new secret address; the one before stops. Everybody may for themselves, the owner for all.
+/// </summary>
+/// <param name="For">Id of the person.</param>
+/// <param name="Secret">SHA-256 of the secret in hexadecimal: the secret itself is never in the book.</param>
+public sealed record RenewCalendar(Guid Id, string Person, string Device, string For, string Secret) : Command(Id, Person, Device);
+
+/// <summary>Stop a person's calendar address. Everybody may for themselves, the owner for all.</summary>
+public sealed record StopCalendar(Guid Id, string Person, string Device, string For) : Command(Id, Person, Device);
+
 /// <summary>What the book says to a command. Kept with the command's id, so the same command hears the same answer.</summary>
 /// <param name="Kind">Accepted, or why not.</param>
 /// <param name="Message">One sentence for the person; empty when accepted and there is nothing to say.</param>

@@ -16,6 +16,9 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
     /// <summary>The shop; entries that need one are open to nobody in an empty book.</summary>
     public Shop Shop => State.Shop ?? throw new InvalidOperationException("The book is empty.");
 
+    /// <summary>True if the clock stands more than 2 min before the newest accepted fact.</summary>
+    public bool ClockIsBehind => State.IsAhead(Now);
+
     public Fitting Fitting => new(Planner, Shop, Now);
 
     /// <summary>The newest version of an order, or null.</summary>
@@ -35,6 +38,10 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
     /// <summary>"14:11" on the shop's wall.</summary>
     public string Clock(Instant at) =>
         at.InZone(DateTimeZoneProviders.Tzdb[Shop.Zone]).ToString(Shop.Settings.Clock24 ? "HH:mm" : "h:mm tt", CultureInfo.InvariantCulture);
+
+    /// <summary>"Wed 14 Oct 2026, 14:11" on the shop's wall.</summary>
+    public string DayAndClock(Instant at) =>
+        $"{at.InZone(DateTimeZoneProviders.Tzdb[State.Shop?.Zone ?? "Etc/UTC"]).ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture)}, {Clock(at)}";
 
     /// <summary>What a person is called, or "Somebody".</summary>
     public string NameOf(string person) => State.Shop?.PersonOf(person)?.Name ?? "Somebody";

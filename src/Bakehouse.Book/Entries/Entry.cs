@@ -14,19 +14,25 @@ internal static class Entry
             return Outcome.NotAllowed(role is null ? "Say first who you are." : $"That is not for a {Word(role.Value)} here. Ask the owner.");
         }
 
-        return command switch
-        {
-            WriteShop setUp => ShopEntry.Decide(setUp, desk),
-            OpenSample sample => SampleEntry.Decide(sample, desk),
-            WriteOrder write => OrderEntry.Decide(write, desk),
-            MoveStage move => StageEntry.Decide(move, desk),
-            TickStep tick => TickEntry.Decide(tick, desk),
-            UndoTick undo => UndoEntry.Decide(undo, desk),
-            AnswerRing answer => RingEntry.Decide(answer, desk),
-            KeepDraft draft => DraftEntry.Decide(draft, desk),
-            _ => throw new ArgumentException($"No entry decides about {command.GetType().Name}.", nameof(command)),
-        };
+        var outcome = DecideFor(command, desk);
+        return ClockEntry.HoldsBack(outcome, desk) ? ClockEntry.Behind(outcome.Subject, desk) : outcome;
     }
+
+    private static Outcome DecideFor(Command command, Desk desk) => command switch
+    {
+        WriteShop setUp => ShopEntry.Decide(setUp, desk),
+        OpenSample sample => SampleEntry.Decide(sample, desk),
+        WriteOrder write => OrderEntry.Decide(write, desk),
+        MoveStage move => StageEntry.Decide(move, desk),
+        TickStep tick => TickEntry.Decide(tick, desk),
+        UndoTick undo => UndoEntry.Decide(undo, desk),
+        AnswerRing answer => RingEntry.Decide(answer, desk),
+        KeepDraft draft => DraftEntry.Decide(draft, desk),
+        TrustClock => ClockEntry.Trust(desk),
+        RenewCalendar renew => CalendarEntry.Decide(renew, desk),
+        StopCalendar stop => CalendarEntry.Decide(stop, desk),
+        _ => throw new ArgumentException($"No entry decides about {command.GetType().Name}.", nameof(command)),
+    };
 
     private static string Word(Role role) => role.ToString().ToLowerInvariant();
 }

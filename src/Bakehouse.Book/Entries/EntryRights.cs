@@ -10,6 +10,8 @@ public static class EntryRights
     private static readonly Role[] TakesOrders = [Role.Owner, Role.Counter, Role.Baker];
     private static readonly Role[] MakesCakes = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter];
 
+    private static readonly Role[] Everybody = Enum.GetValues<Role>();
+
     private static readonly Dictionary<Type, Role[]> Table = new()
     {
         [typeof(WriteShop)] = [Role.Owner],
@@ -20,6 +22,9 @@ public static class EntryRights
         [typeof(TickStep)] = MakesCakes,
         [typeof(UndoTick)] = MakesCakes,
         [typeof(AnswerRing)] = MakesCakes,
+        [typeof(TrustClock)] = [Role.Owner],
+        [typeof(RenewCalendar)] = Everybody,
+        [typeof(StopCalendar)] = Everybody,
     };
 
     /// <summary>What may be entered while the book knows nobody yet.</summary>

@@ -8,6 +8,11 @@ internal sealed record Follow(Wall? Wall, IReadOnlyDictionary<string, int> Late,
 {
     public static Follow Of(Desk desk, IReadOnlyList<Order> changed, IReadOnlyList<Tick> ticks)
     {
+        if (desk.ClockIsBehind)
+        {
+            return new Follow(desk.State.Wall, new Dictionary<string, int>(), "Written. The plan waits until the clock of this machine is right.");
+        }
+
         var fitted = desk.Fitting.Push(desk.OrdersWith([.. changed]), ticks, desk.State.Wall);
         if (fitted.IsPlan)
         {

@@ -33,7 +33,7 @@ internal static class RingEntry
         }
 
         var row = Row(command, desk, order, given.Count + 1);
-        return command.Kind == RingAnswerKind.Done
+        return command.Kind == RingAnswerKind.Done && ring.Steps.Count > 0
             ? Ticked(command, desk, ring, row)
             : Outcome.Accepted(command.Ring, new Change(desk.State.Wall, book => book.RingAnswers.Add(row)), order);
     }
@@ -52,6 +52,7 @@ internal static class RingEntry
 
         return given.LastOrDefault(a => a.Undone is null) switch
         {
+            { Kind: nameof(RingAnswerKind.Done) } done => $"{desk.NameOf(done.Person)} did it at {desk.Clock(done.At)}.",
             { Kind: nameof(RingAnswerKind.Later) } later => $"{desk.NameOf(later.Person)} moved it to {desk.Clock(later.Until ?? later.At)}.",
             { Kind: nameof(RingAnswerKind.Cannot) } cannot => $"{desk.NameOf(cannot.Person)} said at {desk.Clock(cannot.At)} that it can't be done: {cannot.Reason}",
             _ => "The plan has changed: this ring is withdrawn.",

@@ -4,6 +4,7 @@ using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
+using NodaTime;
 
 /// <summary>
 /// What stands in the book now, read once after each accepted command and shared by every page. Immutable.
@@ -22,7 +23,26 @@ public sealed record BookState(
     IReadOnlyList<Tick> Ticks,
     Week? Week,
     Wall? Wall,
-    IReadOnlyList<RingAnswer> Answers);
+    IReadOnlyList<RingAnswer> Answers)
+{
+    /// <summary>How much the clocks of two machines may differ.</summary>
+    private static readonly Duration ClocksDiffer = Duration.FromMinutes(2);
+
+    /// <summary>When the newest accepted fact was written, by the clock of then.</summary>
+    public Instant Newest { get; init; } = Instant.MinValue;
+
+    /// <summary>Open addresses of calendars, one a person at most.</summary>
+    public IReadOnlyList<CalendarAddress> Calendars { get; init; } = [];
+
+    /// <summary>True if the book holds facts of more than 2 min later than this: then the clock is wrong, or was.</summary>
+    public bool IsAhead(Instant now) => Newest != Instant.MinValue && Newest - now > ClocksDiffer;
+}
+
+/// <summary>A secret address under which somebody's rings may be read by a calendar.</summary>
+/// <param name="Person">Whose rings.</param>
+/// <param name="Secret">SHA-256 of the secret, hexadecimal in capitals.</param>
+/// <param name="Made">Since when.</param>
+public sealed record CalendarAddress(string Person, string Secret, Instant Made);
 
 /// <summary>The order book as the pages see it.</summary>
 public interface IBook
@@ -53,4 +73,4 @@ public interface IBook
 }
 
 /// <summary>One version of an order as it was written.</summary>
-public sealed record OrderVersion(Order Order, string Person, string Device, NodaTime.Instant Written);
+public sealed record OrderVersion(Order Order, string Person, string Device, Instant Written);

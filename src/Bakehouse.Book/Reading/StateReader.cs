@@ -15,6 +15,7 @@ using NodaTime;
 internal sealed class StateReader(BookFile file)
 {
     private readonly Dictionary<Guid, Order> newest = [];
+    private readonly FactTime facts = new();
     private long seen;
     private Shop? shop;
 
@@ -29,7 +30,12 @@ internal sealed class StateReader(BookFile file)
         ReadShop(book);
         var orders = newest.Values.OrderBy(o => o.Handover.At).ThenBy(o => o.Number).ToList();
         var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).Select(o => o.Id).ToList();
-        return At(new BookState(head.Version, shop, orders, Ticks(book, planned), null, WallRows.Read(book, head), Answers(book, planned)), now);
+        var state = new BookState(head.Version, shop, orders, Ticks(book, planned), null, WallRows.Read(book, head), Answers(book, planned))
+        {
+            Newest = facts.Newest(book),
+            Calendars = [.. book.Calendars.AsNoTracking().Where(c => c.Ended == null).OrderBy(c => c.Seq).AsEnumerable().Select(c => new CalendarAddress(c.Person, c.Secret, c.Made))],
+        };
+        return At(state, now);
     }
 
     /// <summary>The same facts, with the week compiled as of another moment.</summary>

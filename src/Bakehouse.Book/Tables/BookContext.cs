@@ -20,6 +20,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     internal DbSet<RingAnswerRow> RingAnswers => Set<RingAnswerRow>();
 
+    internal DbSet<CalendarRow> Calendars => Set<CalendarRow>();
+
     internal DbSet<HeadRow> Heads => Set<HeadRow>();
 
     internal DbSet<WallStepRow> WallSteps => Set<WallStepRow>();

@@ -49,7 +49,10 @@ internal sealed class OpenPlan
     public Instant At(int minute) => Week.Epoch + Duration.FromMinutes(minute);
 
     /// <summary>Pans that come out together: one oven, one load, one end. Small pans end first and make a group of their own.</summary>
-    public IEnumerable<IReadOnlyList<StepRow>> PansOut() => Rows
+    public IEnumerable<IReadOnlyList<StepRow>> PansOut() => PansOut(Rows);
+
+    /// <summary>The same among some rows.</summary>
+    public IEnumerable<IReadOnlyList<StepRow>> PansOut(IEnumerable<StepRow> rows) => rows
         .Where(r => steps[r.Step].Bake is not null)
         .GroupBy(r => (r.Machine, r.Start, Load: r.Batch ?? r.Step, steps[r.Step].Minutes))
         .Select(g => (IReadOnlyList<StepRow>)[.. g]);

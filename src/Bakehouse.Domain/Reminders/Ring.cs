@@ -11,6 +11,9 @@ public enum RingKind
 
     /// <summary>A cake is handed over.</summary>
     Handover,
+
+    /// <summary>A cake that is still here passes a food limit. Silent while all goes as planned.</summary>
+    FoodLimit,
 }
 
 /// <summary>
@@ -47,8 +50,17 @@ public sealed record Ring(
     /// <summary>How much later "+10 min" is.</summary>
     public static Duration Later { get; } = Duration.FromMinutes(10);
 
-    /// <summary>Every step that "done" ticks: all pans of a load that come out together; else the one step.</summary>
+    /// <summary>Every step that "done" ticks: all pans of a load that come out together; none for a food limit; else the one step.</summary>
     public IReadOnlyList<string> Steps { get; init; } = [Step];
+
+    /// <summary>When it would have rung if the shop were not quiet then; null if it was not held.</summary>
+    public Instant? HeldSince { get; init; }
+
+    /// <summary>When the cake passes a food limit if it is still here; null if none bears on it.</summary>
+    public Instant? FoodEnds { get; init; }
+
+    /// <summary>True for what rings on a day that goes as planned.</summary>
+    public bool ComesByItself => Kind != RingKind.FoodLimit;
 
     /// <summary>How it stands at that moment.</summary>
     public RingState At(Instant now) =>

@@ -11,6 +11,7 @@ internal sealed class RingWords(OpenPlan plan, IReadOnlyDictionary<string, Order
     public string Verb(RingKind kind, StepRow row) => kind switch
     {
         RingKind.OvenOut => "Take out",
+        RingKind.FoodLimit => "Ask the owner",
         _ => Method.OperationOf(plan.Step(row.Step).Name).Verb,
     };
 
@@ -44,6 +45,10 @@ internal sealed class RingWords(OpenPlan plan, IReadOnlyDictionary<string, Order
         return Method.Waits.FirstOrDefault(w => w.From == name && w.To == next)?.Why
             ?? "Look into the box together before it goes.";
     }
+
+    /// <summary>Why a food limit rings.</summary>
+    /// <param name="limit">Which limit is passed.</param>
+    public static string Why(string limit) => $"{limit} Don’t hand it over before the owner has decided. The rules of your place come first.";
 
     private Order OrderOf(StepRow row) => orders[plan.Step(row.Step).Order];
 }

@@ -5,20 +5,25 @@ using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 
 /// <summary>
-/// Which steps call for a ring, and when. Only three do (leave the fridge, out of the oven, hand over); starts and waits are
-/// silent, because an alarm that rings for everything is heard by nobody (common practice, no source).
+/// Which steps call for a ring, and when. Only three do (leave the fridge, out of the oven, hand over), and a cake that passes a food
+/// limit; starts and waits are silent, because an alarm that rings for everything is heard by nobody (common practice, no source).
 /// </summary>
 public static class Rings
 {
     /// <summary>The operation that takes a cake out of the fridge.</summary>
     private const string LeaveFridge = "leavefridge";
 
+    /// <summary>Taken out and handed over within so many minutes is one way and rings once.</summary>
+    private const int OneWay = 10;
+
+    private const string Deliver = "deliver";
+
     /// <summary>
     /// Every ring that is still open, earliest due first, so that late ones stand before the others. Pure: the same book gives
     /// the same rings. A step that is done, or that the plan no longer holds, has none.
     /// Due: leaving the fridge at the start of that step; the oven at the end of each bake, one ring for the pans of a load that end
-    /// together, small pans first; handing over at the agreed time, a delivery when loading must begin. What a handover needs
-    /// before it, taking the cake out, has a ring of its own.
+    /// together, small pans first; handing over at the agreed time, a delivery when loading must begin, unless the cake leaves
+    /// the fridge just before (for a delivery: by the same hands); a food limit when it is passed. In the shop's quiet hours what may wait is held to their end.
     /// </summary>
     /// <param name="week">The week compiled from the orders, shop and ticks given here.</param>
     /// <param name="wall">The plan on the wall.</param>
@@ -28,68 +33,51 @@ public static class Rings
     {
         var plan = new OpenPlan(week, wall, ticks);
         var known = orders.ToDictionary(o => o.Id.ToString("N"));
-        var given = answers.ToLookup(a => a.Ring);
-        var last = week.Orders.Select(o => o.Out).ToHashSet();
+        var maker = new RingMaker(plan, known, shop, answers);
+        var calls = plan.Rows.Where(r => known.ContainsKey(plan.Step(r.Step).Order)).ToList();
         return
         [
-            .. Calls(plan, last)
-                .Where(c => known.ContainsKey(plan.Step(c.Rows[0].Step).Order))
-                .Select(c => Make(c, plan, known, shop, given))
+            .. Calls(plan, calls, new FoodEnds(plan, known))
+                .Select(maker.Make)
                 .OfType<Ring>()
                 .OrderBy(r => r.Due).ThenBy(r => r.Id, StringComparer.Ordinal),
         ];
     }
 
-    private static IEnumerable<Call> Calls(OpenPlan plan, HashSet<string> last)
+    private static IEnumerable<Call> Calls(OpenPlan plan, IReadOnlyList<StepRow> rows, FoodEnds limits)
     {
-        foreach (var row in plan.Rows)
+        var last = plan.Week.Orders.Select(o => o.Out).ToHashSet();
+        foreach (var row in rows)
         {
             if (plan.Step(row.Step).Name == LeaveFridge)
             {
-                yield return new Call(RingKind.LeaveFridge, [row], row.Start, row.People.Count > 0 ? row.People[0] : null);
+                yield return new Call(RingKind.LeaveFridge, [row], row.Start, FirstOf(row));
             }
             else if (last.Contains(row.Step))
             {
-                yield return new Call(RingKind.Handover, [row], row.Start, row.People.Count > 0 ? row.People[0] : null);
+                var ends = limits.Of(row);
+                if (!IsOneWay(plan, row))
+                {
+                    yield return new Call(RingKind.Handover, [row], row.Start, FirstOf(row)) { Limit = ends };
+                }
+
+                if (ends is { } limit)
+                {
+                    yield return new Call(RingKind.FoodLimit, [row], limit.Minute, FirstOf(row)) { Limit = ends };
+                }
             }
         }
 
-        foreach (var pans in plan.PansOut())
+        foreach (var pans in plan.PansOut(rows))
         {
             yield return new Call(RingKind.OvenOut, pans, plan.End(pans[0]), plan.WhoTakesOut(pans[0].Step));
         }
     }
 
-    private static Ring? Make(Call call, OpenPlan plan, Dictionary<string, Order> orders, Shop shop, ILookup<string, RingAnswer> answers)
-    {
-        var row = call.Rows[0];
-        var id = $"{call.Kind}:{row.Step}";
-        var planned = plan.At(call.Minute);
-        var slack = call.Kind == RingKind.OvenOut ? null : Slack.Until(plan, row);
-        if (answers[id].Any(a => a.Kind == RingAnswerKind.Cannot && a.At >= planned))
-        {
-            return null;
-        }
+    private static string? FirstOf(StepRow row) => row.People.Count > 0 ? row.People[0] : null;
 
-        var words = new RingWords(plan, orders, shop);
-        var (place, placeId) = words.Place(call.Kind, row);
-        return new Ring(
-            id, call.Kind, row.Step, Due(planned, slack, answers[id]), call.Person, words.Verb(call.Kind, row), place, placeId,
-            words.What(call.Rows), words.Orders(call.Rows), words.Why(row), slack)
-        {
-            Steps = [.. call.Rows.Select(r => r.Step)],
-        };
-    }
-
-    /// <summary>
-    /// As planned, or as late as somebody said "later", but never beyond the slack that the plan leaves now. An answer to an earlier
-    /// plan does not hold a later one back.
-    /// </summary>
-    private static Instant Due(Instant planned, Instant? slack, IEnumerable<RingAnswer> answers)
-    {
-        var until = answers.LastOrDefault(a => a.Kind == RingAnswerKind.Later)?.Until;
-        return until is not { } later || later <= planned || slack is not { } most ? planned : Instant.Min(later, Instant.Max(planned, most));
-    }
-
-    private sealed record Call(RingKind Kind, IReadOnlyList<StepRow> Rows, int Minute, string? Person);
+    private static bool IsOneWay(OpenPlan plan, StepRow handover) => plan.Before[handover.Step].Any(h =>
+        plan.Row(h.From) is { } before && plan.Step(h.From).Name == LeaveFridge
+        && handover.Start - before.Start is >= 0 and <= OneWay
+        && (plan.Step(handover.Step).Name != Deliver || FirstOf(before) == FirstOf(handover)));
 }

@@ -179,4 +179,6 @@ public sealed record ShopSettings(
     decimal TwoPeopleFromKg = 10,
     int DayStarts = 6,
     int DayEnds = 20,
-    int FoodClockMinutes = 240);
+    int FoodClockMinutes = 240,
+    LocalTime? QuietFrom = null,
+    LocalTime? QuietTo = null);

@@ -95,7 +95,17 @@ public static class ShopChecks
         .. Between("two people from", settings.TwoPeopleFromKg, 1, 50, " kg"),
         .. Between("day starts", settings.DayStarts, 0, 23, " h"),
         .. Between("day ends", settings.DayEnds, settings.DayStarts + 1, 24, " h"),
+        .. Quiet(settings),
     ];
+
+    private static IEnumerable<Problem> Quiet(ShopSettings settings)
+    {
+        if (settings.QuietFrom is null != settings.QuietTo is null || (settings.QuietFrom is { } from && from == settings.QuietTo))
+        {
+            var told = $"{(settings.QuietFrom is { } f ? Clock(f) : "?")} to {(settings.QuietTo is { } t ? Clock(t) : "?")}";
+            yield return new Problem("quiet", told, "The quiet hours need a beginning and another end.", "Give both, or neither.");
+        }
+    }
 
     internal static string Clock(LocalTime time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

@@ -17,6 +17,9 @@ public sealed class RightsTests
         [nameof(TickStep)] = "yes   yes   yes       yes     no",
         [nameof(UndoTick)] = "yes   yes   yes       yes     no",
         [nameof(AnswerRing)] = "yes   yes   yes       yes     no",
+        [nameof(TrustClock)] = "yes   no    no        no      no",
+        [nameof(RenewCalendar)] = "yes   yes   yes       yes     yes",
+        [nameof(StopCalendar)] = "yes   yes   yes       yes     yes",
     };
 
     public static IReadOnlyList<Type> Commands { get; } =

@@ -64,7 +64,7 @@ public sealed class RingEntryTests
     {
         using var disk = new BookOnDisk();
         await disk.Write(BookOnDisk.Order());
-        var ring = Rung(disk, RingKind.Handover);
+        var ring = Rung(disk, RingKind.LeaveFridge);
         disk.Clock.Reset(ring.Due);
 
         var silent = await disk.Enter(new AnswerRing(BookOnDisk.NewId(), "petra", "tablet", ring.Id, RingAnswerKind.Cannot, " "));
@@ -98,7 +98,7 @@ public sealed class RingEntryTests
     {
         using var disk = new BookOnDisk();
         var order = (await disk.Write(BookOnDisk.Order())).Order!;
-        var ring = Rung(disk, RingKind.Handover);
+        var ring = Rung(disk, RingKind.LeaveFridge);
         await disk.Enter(new MoveStage(BookOnDisk.NewId(), "wren", "counter", order.Id, 1, Domain.Orders.Stage.Cancelled));
 
         var answer = await Answer(disk, ring, RingAnswerKind.Done);

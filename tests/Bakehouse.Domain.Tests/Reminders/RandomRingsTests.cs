@@ -29,7 +29,10 @@ public sealed class RandomRingsTests
         Assert.Equal(rings.Select(r => r.Id), plan.Rings().Select(r => r.Id));
     });
 
-    /// <summary>Every bake, fridge exit and handover that has a row and is not done, nor said to be impossible, is in exactly one ring.</summary>
+    /// <summary>
+    /// Every bake, fridge exit and handover that has a row and is not done, nor said to be impossible, is in exactly one ring; but a
+    /// handover for which the cake was taken out at most 10 min before.
+    /// </summary>
     [Fact]
     public void None_is_lost() => Books.Sample((orders, seed) =>
     {
@@ -38,10 +41,18 @@ public sealed class RandomRingsTests
         var week = plan.Week;
         var done = week.Fixed.Where(f => f.Why == "done").Select(f => f.Step).ToHashSet();
         var expected = plan.Wall.Plan.Steps.Select(r => r.Step)
-            .Where(s => week.Steps.Any(w => w.Id == s && w.Name is "bake" or "leavefridge" or "handover") && !done.Contains(s))
+            .Where(s => week.Steps.Any(w => w.Id == s && w.Name is "bake" or "leavefridge" or "handover") && !done.Contains(s) && !OneWay(plan, s))
             .Order(StringComparer.Ordinal);
         Assert.Equal(expected, plan.Rings().SelectMany(r => r.Steps).Order(StringComparer.Ordinal));
     });
+
+    private static bool OneWay(SmallPlan plan, string step)
+    {
+        var rows = plan.Wall.Plan.Steps.ToDictionary(r => r.Step);
+        return step.Contains(".handover.", StringComparison.Ordinal)
+            && rows.TryGetValue(step.Replace(".handover.", ".leavefridge.", StringComparison.Ordinal), out var leave)
+            && rows[step].Start - leave.Start is >= 0 and <= 10;
+    }
 
     private static SmallPlan Random(int orders, int seed)
     {

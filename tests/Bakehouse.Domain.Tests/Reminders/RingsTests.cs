@@ -68,6 +68,64 @@ public sealed class RingsTests
         Assert.All(rings, r => Assert.Equal(("Take out", "Oven 1", "petra", null), (r.Verb, r.Place, r.Person, r.SlackUntil)));
     }
 
+    /// <summary>Taken out at 13:50 it stands ready at 14:00; at 13:45 whoever did it may have gone, so 14:00 rings again.</summary>
+    [Fact]
+    public void Taken_takenand_handed_over_in_one_way_rings_once()
+    {
+        Assert.Equal([RingKind.LeaveFridge], new SmallPlan(Cake).LastHour(Cake, At(13, 50)).Rings().Select(r => r.Kind));
+        Assert.Equal([RingKind.LeaveFridge, RingKind.Handover], new SmallPlan(Cake).LastHour(Cake, At(13, 45)).Rings().Select(r => r.Kind));
+        var taken = new SmallPlan(Cake).LastHour(Cake, At(13, 50));
+        taken.Ticks.Add(new Tick(Key(Cake, "leavefridge"), At(13, 51), "wren"));
+        Assert.Empty(taken.Rings());
+    }
+
+    /// <summary>A customer stands at the counter and is seen; whoever drives may be elsewhere.</summary>
+    [Theory]
+    [InlineData("wren", 1)]
+    [InlineData("sal", 2)]
+    public void A_delivery_rings_once_only_for_the_hands_that_take_it_out(string drives, int rings)
+    {
+        var cake = Cake with { Handover = new Handover(Way.Deliver, Saturday + new LocalTime(14, 30), "3 Mill Lane", 20) };
+        var plan = new SmallPlan(cake).LastHour(cake, At(13, 50)).Row(Key(cake, "deliver"), At(14, 0), drives);
+        Assert.Equal(rings, plan.Rings().Count);
+    }
+
+    /// <summary>
+    /// Cream cheese, boxed cold: filling, boxing, taking out, 10 min on the bench and handing over count, and what is left of the shop's
+    /// 240 min begins to run at 14:00. How long a step takes is read from the week; the sum is made here.
+    /// </summary>
+    [Fact]
+    public void A_cake_that_is_still_here_when_its_time_takenof_the_cold_ends_asks_for_the_owner()
+    {
+        var cake = Moss() with { Tiers = [Moss().Tiers[0] with { Filling = "cream-cheese" }] };
+        var plan = Filled(cake, At(9, 0));
+        var minutes = plan.Week.Steps.ToDictionary(s => s.Name, s => s.Minutes);
+        var used = minutes["fill"] + minutes["box"] + minutes["leavefridge"] + minutes["handover"] + (15 - minutes["leavefridge"]);
+        var ring = plan.Ring(RingKind.FoodLimit);
+        Assert.Equal(At(14, 0) + Duration.FromMinutes(240 - used), ring.Due);
+        Assert.Equal(("Ask the owner", "Bench", 0), (ring.Verb, ring.Place, ring.Steps.Count));
+        Assert.StartsWith("Cream cheese has been out of the cold for 240 min", ring.Why, StringComparison.Ordinal);
+        Assert.Equal(ring.Due, plan.Ring(RingKind.Handover).FoodEnds);
+        plan.Answers.Add(Answer(ring, RingAnswerKind.Done, ring.Due));
+        Assert.DoesNotContain(plan.Rings(), r => r.Kind == RingKind.FoodLimit);
+    }
+
+    /// <summary>Filled on Wednesday at 09:00: three days are over on Saturday at the end of that step's minute, before the clock runs out.</summary>
+    [Fact]
+    public void A_use_by_rings_on_its_day()
+    {
+        var cake = Moss() with { Tiers = [Moss().Tiers[0] with { Filling = "cream-cheese" }] };
+        var filled = At(9, 0) - Duration.FromDays(3);
+        var plan = Filled(cake, filled);
+        var ring = plan.Ring(RingKind.FoodLimit);
+        Assert.Equal(filled + Duration.FromMinutes(plan.Week.Steps.Single(s => s.Name == "fill").Minutes) + Duration.FromDays(3), ring.Due);
+        Assert.StartsWith("Cream cheese has come to its use-by.", ring.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_cake_withtakena_food_limit_never_asks_for_the_owner() =>
+        Assert.DoesNotContain(Filled(Cake, At(9, 0)).Rings(), r => r.Kind == RingKind.FoodLimit || r.FoodEnds is not null);
+
     [Fact]
     public void A_ring_waits_then_rings_then_is_late_by_a_minute()
     {
@@ -148,6 +206,9 @@ public sealed class RingsTests
         Assert.Equal(instant, ring.Due.ToString("g", System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(wallTime, ring.Due.InZone(London).ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture));
     }
+
+    private static SmallPlan Filled(Order cake, Instant at) => new SmallPlan(cake) { Now = at - Duration.FromHours(1) }
+        .LastHour(cake, At(13, 45)).Row(Key(cake, "fill", 0), at, "petra");
 
     private static RingAnswer Answer(Ring ring, RingAnswerKind kind, Instant at, Instant? until = null) =>
         new(ring.Id, kind, kind == RingAnswerKind.Cannot ? "Not there" : "", "wren", at, until);

@@ -25,9 +25,13 @@ internal sealed class SmallPlan(params Order[] orders)
 
     public Instant Now { get; init; } = At(12, 0);
 
+    public (LocalTime From, LocalTime To)? Quiet { get; init; }
+
     public Week Week => Week.From(Orders, SampleBakery.Shop, Ticks, null, Now);
 
     public Wall Wall => new(Epoch, new Plan("small", new Dictionary<string, string>(), rows, holds, []));
+
+    private Shop Shop => SampleBakery.Shop with { Settings = new ShopSettings(QuietFrom: Quiet?.From, QuietTo: Quiet?.To) };
 
     private Instant Epoch => WeekTime.Of(London, Now, SampleBakery.Shop.Settings.PlanDays).Epoch;
 
@@ -63,7 +67,7 @@ internal sealed class SmallPlan(params Order[] orders)
         .Stands(Key(order, "box"), Key(order, "leavefridge"), "f1l3")
         .Stands(Key(order, "leavefridge"), Key(order, "handover"), "bench");
 
-    public IReadOnlyList<Ring> Rings() => Domain.Reminders.Rings.Of(Week, Wall, Orders, SampleBakery.Shop, Ticks, Answers);
+    public IReadOnlyList<Ring> Rings() => Domain.Reminders.Rings.Of(Week, Wall, Orders, Shop, Ticks, Answers);
 
     public Ring Ring(RingKind kind) => Assert.Single(Rings(), r => r.Kind == kind);
 }
