@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Tests;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Planner.Quick;
 using NodaTime;
@@ -13,8 +14,11 @@ internal sealed class BookOnDisk : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("bakehouse-book-").FullName;
 
-    public BookOnDisk(bool withShop = true)
+    private readonly IPlanner planner;
+
+    public BookOnDisk(bool withShop = true, IPlanner? planner = null)
     {
+        this.planner = planner ?? new QuickPlanner();
         Book = Open();
         if (withShop)
         {
@@ -34,7 +38,7 @@ internal sealed class BookOnDisk : IDisposable
     /// <summary>The sample's shop, as somebody would type it in.</summary>
     public static Shop Shop { get; } = SampleBakery.Shop with { Version = 0, IsSample = false };
 
-    public OrderBook Open() => OrderBook.Open(Path, new QuickPlanner(), Clock);
+    public OrderBook Open() => OrderBook.Open(Path, planner, Clock);
 
     public void Reopen()
     {

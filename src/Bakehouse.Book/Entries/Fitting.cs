@@ -28,28 +28,45 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
         }
 
         var bare = week with { Reference = Without(week, placed.Id) };
-        return Look(bare, orders, bare => planner.Insert(bare));
+        return StoppedByNone(Look(bare, orders, planner.Insert), orders, placed.Id, rest => Place(rest, ticks, wall, placed, afresh));
     }
 
     /// <summary>Keeps the plan and pushes later what can't stand any more.</summary>
-    public Fitted Push(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) =>
-        Look(Week.From(orders, shop, ticks, wall, now), orders, week => planner.Push(week));
+    public Fitted Push(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => StoppedByNone(
+        Look(Week.From(orders, shop, ticks, wall, now), orders, planner.Push), orders, null, rest => Push(rest, ticks, wall));
 
     /// <summary>Plans everything anew as far as it must move: the shop itself has changed.</summary>
     public Fitted Replan(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall)
     {
         var pushed = Push(orders, ticks, wall);
-        return pushed.IsPlan ? pushed : Look(Week.From(orders, shop, ticks, wall, now), orders, week => planner.Plan(week));
+        return pushed is { IsPlan: true, Stuck.Count: 0 } ? pushed
+            : StoppedByNone(Look(Week.From(orders, shop, ticks, wall, now), orders, planner.Plan), orders, null, rest => Replan(rest, ticks, wall));
     }
 
-    private static Fitted Look(Week week, IReadOnlyList<Order> orders, Func<Week, PlanOutcome> plan)
+    /// <summary>
+    /// A cake that finds no room any more is named and stops no other: the rest is planned without it, and it hangs on no wall until
+    /// there is room again.
+    /// </summary>
+    private static Fitted StoppedByNone(Fitted first, IReadOnlyList<Order> orders, Guid? wanted, Func<IReadOnlyList<Order>, Fitted> again)
+    {
+        var stuck = first.Reasons.Select(r => r.Order).OfType<string>().Select(Guid.Parse).Where(id => id != wanted).ToHashSet();
+        if (first.IsPlan || stuck.Count == 0)
+        {
+            return first;
+        }
+
+        var rest = again([.. orders.Where(o => !stuck.Contains(o.Id))]);
+        return rest with { Stuck = [.. first.Reasons.Where(r => r.Order is { } id && stuck.Contains(Guid.Parse(id))), .. rest.Stuck] };
+    }
+
+    private static Fitted Look(Week week, IReadOnlyList<Order> orders, Func<Week, CancellationToken, PlanOutcome> plan)
     {
         if (!orders.Any(o => Stages.IsPlanned(o.Stage)))
         {
             return new Fitted(null, NobodyLate, [], []);
         }
 
-        var outcome = plan(week);
+        var outcome = plan(week, CancellationToken.None);
         return outcome.Plan is { } made
             ? new Fitted(new Wall(week.Epoch, made), outcome.Late, [], Judge.Examine(week, made).Breaches)
             : new Fitted(null, outcome.Late, outcome.Reasons, []);
@@ -99,6 +116,9 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
 /// <param name="Breaches">Rules that the planner's plan breaks: always our bug.</param>
 internal sealed record Fitted(Wall? Wall, IReadOnlyDictionary<string, int> Late, IReadOnlyList<Reason> Reasons, IReadOnlyList<Breach> Breaches)
 {
+    /// <summary>Why cakes other than the one in hand are in no plan; empty if all are.</summary>
+    public IReadOnlyList<Reason> Stuck { get; init; } = [];
+
     /// <summary>True if the plan can hang on the wall.</summary>
     public bool IsPlan => Reasons.Count == 0 && Breaches.Count == 0;
 

@@ -30,10 +30,9 @@ internal static class UndoEntry
 
     private static Outcome Write(UndoTick command, Desk desk, Order order, List<Tick> left)
     {
-        // The order may be handed over and so out of the plan: compile it as one in work to learn its last steps.
+        // The order may be handed over and so out of the plan: compiled as one in work of which nothing is done it tells its last steps.
         var ticks = desk.State.Ticks.Where(t => StepKey.Parse(t.Step)?.Order != order.Id).Concat(left).ToList();
-        var week = Week.From(desk.OrdersWith(order with { Stage = Stage.InWork }), desk.Shop, ticks, desk.State.Wall, desk.Now);
-        var ends = week.Orders.First(o => Guid.Parse(o.Id) == order.Id);
+        var ends = Week.From([order with { Stage = Stage.InWork }], desk.Shop, [], null, desk.Now).Orders[0];
         var after = StageChange.Of(order, StageChange.After(order.Stage, left, ends));
         var followed = Follow.Of(desk, [after], ticks);
         return Outcome.Accepted(command.Step, new Change(followed.Wall, book =>

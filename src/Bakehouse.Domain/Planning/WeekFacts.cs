@@ -41,6 +41,7 @@ internal sealed class WeekFacts
             Holds = [.. holds.Select(Loosened)],
             Clocks = [.. week.Clocks.Select(Loosened)],
             Ages = [.. week.Ages.Select(Loosened)],
+            Orders = [.. week.Orders.Select(GoneAsDone)],
             Fixed = [.. done.Keys.Select(Done), .. running.Select(r => new Fixed(r, rows[r].Start, rows[r].People, rows[r].Machine, null, null, "started"))],
             Reference = wall is null ? null : Wanted(holds.Select(h => h.Id).ToHashSet()),
         };
@@ -137,7 +138,8 @@ internal sealed class WeekFacts
 
     /// <summary>
     /// The thing is there, whatever the limit said. What was done earlier than planned may wait so much longer, and what waits must
-    /// find hands; what waits for something that is not made yet, waits as long as that takes.
+    /// find hands; what waits for something that is not made yet, waits as long as that takes. What the wall promises already may stay:
+    /// a plan that could stand when it was hung up must not break by being read again.
     /// </summary>
     private Hold Loosened(Hold hold)
     {
@@ -150,9 +152,10 @@ internal sealed class WeekFacts
         var early = rows.TryGetValue(hold.From, out var row) ? Math.Max(0, row.Start + steps[hold.From].Minutes - end) : Math.Max(0, week.Horizon - end);
         var begins = backlog.Earliest(hold.To);
         var found = WeekTime.Up(backlog.Through(hold.To, begins) - end);
+        var stands = rows.TryGetValue(hold.To, out var next) ? WeekTime.Up(next.Start - end) : 0;
         return hold with
         {
-            In = [.. hold.In.Select(i => i with { Most = backlog.WaitsForOthers(hold.To) && end + i.Most < begins + TwoDays ? Places.Endless : Math.Max(i.Most + early, found) })],
+            In = [.. hold.In.Select(i => i with { Most = backlog.WaitsForOthers(hold.To) && end + i.Most < begins + TwoDays ? Places.Endless : Math.Max(i.Most + early, Math.Max(found, stands)) })],
         };
     }
 
@@ -177,6 +180,11 @@ internal sealed class WeekFacts
         var needed = clock.Steps.Sum(s => steps[s].Minutes) + Math.Max(0, standing) + 30;
         return clock with { Holds = [.. inside.Where(Open).Select(h => h.Id)], Limit = needed <= left || !clock.Steps.Any(done.ContainsKey) ? left : needed + TwoDays };
     }
+
+    /// <summary>A cake that has gone has gone, also if it was days before the agreed hour.</summary>
+    private WeekOrder GoneAsDone(WeekOrder order) => done.TryGetValue(order.Out, out var end)
+        ? order with { From = Math.Min(order.From, end - steps[order.Out].Minutes) }
+        : order;
 
     /// <summary>The wall limited to what is still wanted.</summary>
     private Plan Wanted(HashSet<string> holds) => wall! with

@@ -31,6 +31,10 @@ public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, 
         return week.Orders.FirstOrDefault(o => o.Id == id) is { } promise ? Of(week, promise, wall.From(week.Epoch).Steps) : null;
     }
 
+    /// <summary>True if the order should be in the plan and found no room there.</summary>
+    public static bool FoundNoRoom(BookState state, Order order) =>
+        Stages.IsPlanned(order.Stage) && state.Week?.Orders.Any(o => o.Id == order.Id.ToString("N")) == true && Of(state, order) is null;
+
     /// <summary>How that promise stands in a plan of the week; null if a step that it needs has no row.</summary>
     public static Standing? Of(Week week, WeekOrder promise, IReadOnlyList<StepRow> rows)
     {

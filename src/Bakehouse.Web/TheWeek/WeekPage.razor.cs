@@ -1,5 +1,6 @@
 namespace Bakehouse.Web.TheWeek;
 
+using Bakehouse.Domain.Orders;
 using Bakehouse.Book.Reading;
 using Bakehouse.Web.Shell;
 using Microsoft.AspNetCore.Components;
@@ -28,6 +29,8 @@ public partial class WeekPage
 
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
+
+    private IReadOnlyList<Order> NoRoom => [.. Book.State.Orders.Where(o => Standing.FoundNoRoom(Book.State, o))];
 
     private CakeFacts? ChosenCake => Picture?.Facts.Cakes.FirstOrDefault(c => c.Id == cake);
 

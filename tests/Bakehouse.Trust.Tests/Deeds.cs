@@ -1,0 +1,118 @@
+namespace Bakehouse.Trust.Tests;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+/// <summary>
+/// What people do, each with its weight. A new command of the book gets its line here; <c>DeedsTests</c> fails until it has one.
+/// </summary>
+internal static class Deeds
+{
+    private static readonly int[] Sizes = [6, 8, 10];
+
+    /// <summary>Each deed: how often out of the sum of all, which command it makes, and how; null if there is nothing of the kind to do.</summary>
+    public static IReadOnlyList<(int Weight, Type Command, Func<SimulatedShop, Screen, Command?> Do)> All { get; } =
+    [
+        (36, typeof(TickStep), Tick),
+        (4, typeof(UndoTick), Undo),
+        (14, typeof(AnswerRing), Answer),
+        (7, typeof(WriteOrder), Take),
+        (9, typeof(WriteOrder), Change),
+        (4, typeof(MoveStage), Move),
+        (8, typeof(KeepDraft), (shop, at) => new KeepDraft(shop.NewId(), at.Person, at.Device, shop.Happens(30) ? null : $"{{\"name\":\"{shop.Between(1, 999)}\"}}")),
+        (1, typeof(WriteShop), NewHours),
+        (1, typeof(OpenSample), (shop, at) => new OpenSample(shop.NewId(), at.Person, at.Device)),
+    ];
+
+    /// <summary>One deed by its weight.</summary>
+    public static Command? Pick(SimulatedShop shop, Screen at)
+    {
+        var left = shop.Between(1, All.Sum(d => d.Weight));
+        return All.First(d => (left -= d.Weight) <= 0).Do(shop, at);
+    }
+
+    /// <summary>A cake of one or two round tiers for one of the next days on which the shop is open.</summary>
+    public static Order NewOrder(SimulatedShop shop, Stage stage)
+    {
+        var bottom = shop.Between(0, Sizes.Length - 1);
+        int[] inches = shop.Happens(50) && bottom > 0 ? [Sizes[bottom], Sizes[bottom - 1]] : [Sizes[bottom]];
+        return new Order(
+            shop.NewId(), 0, 0, stage, new Customer($"Guest {shop.Between(1, 9999)}", "+442079460182"),
+            new Handover(Way.Collect, Day(shop) + new LocalTime(shop.Between(11, 15), 0), "", 0), null, new Portions(20, Cut.Dessert),
+            [.. inches.Select(i => new CakeTier(shop.NewId(), Length.FromInches(i), Length.FromCentimetres(10), 3, shop.OneOf(Sponge.All).Id, "raspberry-jam", [new CoatColour("Ivory", "#F7F0E1", 1)]))],
+            Finish.Smooth, Decoration.Simple, AllergyAnswer.NoneTold, "", "");
+    }
+
+    private static LocalDate Day(SimulatedShop shop)
+    {
+        var today = shop.Clock.GetCurrentInstant().InZone(DateTimeZoneProviders.Tzdb["Europe/London"]).Date;
+        var first = today.PlusDays(shop.Between(2, 6));
+        return Enumerable.Range(0, 7).Select(first.PlusDays).First(d => SampleBakery.Shop.HoursOn(d).Count > 0);
+    }
+
+    private static TickStep? Tick(SimulatedShop shop, Screen at)
+    {
+        if (at.Seen is not { Week: { } week, Wall: { } wall })
+        {
+            return null;
+        }
+
+        var mine = WorkList.Of(week, wall, at.Seen.Ticks).Where(p => p.AtHand is not null).ToList();
+        if (mine.Count == 0)
+        {
+            return null;
+        }
+
+        // Mostly what is at hand; now and then something far ahead, by mistake.
+        var work = shop.Happens(92) ? mine.MinBy(p => p.AtHand!.Start)!.AtHand! : shop.OneOf(shop.OneOf(mine).Open);
+        return new TickStep(shop.NewId(), at.Person, at.Device, work.Steps[0], shop.OneOf(week.People).Id);
+    }
+
+    private static UndoTick? Undo(SimulatedShop shop, Screen at) =>
+        at.Seen.Ticks.Count == 0 ? null : new UndoTick(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Ticks).Step);
+
+    private static AnswerRing? Answer(SimulatedShop shop, Screen at)
+    {
+        var ringing = shop.Bell.Look().Ringing;
+        return ringing.Count == 0 ? null : new AnswerRing(
+            shop.NewId(), at.Person, at.Device, shop.OneOf(ringing).Id, shop.OneOf([RingAnswerKind.Done, RingAnswerKind.Done, RingAnswerKind.Later, RingAnswerKind.Cannot]), "too soft");
+    }
+
+    private static WriteOrder? Take(SimulatedShop shop, Screen at) => at.Seen.Orders.Count(o => Stages.IsPlanned(o.Stage)) > 5 ? null
+        : new WriteOrder(shop.NewId(), at.Person, at.Device, NewOrder(shop, shop.OneOf([Stage.Booked, Stage.Booked, Stage.Kept, Stage.Enquiry])));
+
+    private static WriteOrder? Change(SimulatedShop shop, Screen at)
+    {
+        if (at.Seen.Orders.Count == 0)
+        {
+            return null;
+        }
+
+        var order = shop.OneOf(at.Seen.Orders);
+        return new WriteOrder(shop.NewId(), at.Person, at.Device, shop.Between(1, 3) switch
+        {
+            1 => order with { Inscription = $"Number {shop.Between(1, 999)}" },
+            2 => order with { Handover = order.Handover with { At = order.Handover.At.PlusMinutes(30) } },
+            _ => order with { Tiers = [.. order.Tiers.Select(t => t with { Colours = [new CoatColour("Blush", "#E8CFCB", 1)] })] },
+        });
+    }
+
+    private static MoveStage? Move(SimulatedShop shop, Screen at)
+    {
+        var all = at.Seen.Orders.Where(o => Stages.After(o.Stage).Count > 0).ToList();
+        return all.Count == 0 || shop.OneOf(all) is not { } order ? null
+            : new MoveStage(shop.NewId(), at.Person, at.Device, order.Id, order.Version, shop.OneOf([.. Stages.After(order.Stage)]));
+    }
+
+    private static WriteShop NewHours(SimulatedShop shop, Screen at)
+    {
+        var now = at.Seen.Shop!;
+        return new WriteShop(shop.NewId(), at.Person, at.Device, now with { Name = $"Shop {shop.Between(1, 99)}" });
+    }
+}

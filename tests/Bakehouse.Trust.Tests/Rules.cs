@@ -1,0 +1,21 @@
+namespace Bakehouse.Trust.Tests;
+
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Planning;
+
+/// <summary>What the Judge says of the wall of a book that lives.</summary>
+internal static class Rules
+{
+    /// <summary>
+    /// Broken rules. X2 does not count: it can come by time passing, when work that nobody has ticked stands before now until the book
+    /// changes. A cake that found no room hangs on the wall with no step at all; W0 says so, and it is let by.
+    /// </summary>
+    public static IReadOnlyList<Breach> Broken(Week week, Wall wall)
+    {
+        var planned = wall.Plan.Steps.Select(s => StepKey.Parse(s.Step)!.Value.Order).ToHashSet();
+        return [.. Judge.Examine(week, wall.From(week.Epoch)).Breaches.Where(b => b.Rule != "X2" && !(b.Rule == "W0" && InNoPlan(b, planned)))];
+    }
+
+    private static bool InNoPlan(Breach breach, HashSet<Guid> planned) =>
+        breach.Step is { } step && StepKey.Parse(step.Split('>')[0]) is { } key && !planned.Contains(key.Order);
+}
