@@ -1,6 +1,7 @@
 namespace Bakehouse.Book.Tests;
 
 using Bakehouse.Book.Entries;
+using Bakehouse.Book.Keeping.Auditing;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -71,7 +72,10 @@ internal sealed class BookOnDisk : IDisposable
     public void Dispose()
     {
         Book.Dispose();
+        // Whatever a test wrote, the audit finds no fault in it.
+        var faults = BookAudit.Examine(Path);
         Directory.Delete(folder, recursive: true);
+        Assert.Empty(faults);
     }
 
     private void SetUp()

@@ -6,10 +6,11 @@ namespace Bakehouse.Web.Verbs;
 public static class Commands
 {
     /// <summary>All verbs.</summary>
-    public static RootCommand Build() => new("Plan a bakery week, or check a plan, without starting the pages.")
+    public static RootCommand Build() => new("Plan a bakery week, check a plan, or look after a book, without starting the pages.")
     {
         PlanVerb.Build(),
         CheckVerb.Build(),
+        AuditVerb.Build(),
     };
 
     /// <summary>True if the arguments name a verb; if not, the pages are to be started.</summary>

@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Tests.Keeping;
 
 using System.Diagnostics;
 using System.Globalization;
+using Bakehouse.Book.Keeping.Auditing;
 using Microsoft.Data.Sqlite;
 
 /// <summary>
@@ -32,6 +33,7 @@ public sealed class KillTests(ITestOutputHelper output)
             acknowledged = Judge(disk.Path, await File.ReadAllLinesAsync(witness, TestContext.Current.CancellationToken), seed);
         }
 
+        Assert.Empty(BookAudit.Examine(disk.Path));
         output.WriteLine($"seeds {firstSeed} to {firstSeed + kills - 1}: {kills} kills, {acknowledged} acknowledged commands, none missing, none doubled");
         Assert.True(acknowledged >= kills);
         disk.Reopen();

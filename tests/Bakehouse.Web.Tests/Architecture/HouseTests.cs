@@ -71,6 +71,16 @@ public sealed class HouseTests
     }
 
     [Fact]
+    public void The_audit_shares_no_code_with_what_writes_the_book()
+    {
+        var audit = Directory.EnumerateFiles(Path.Combine(Root, "src/Bakehouse.Book/Keeping/Auditing"), "*.cs").Select(File.ReadAllText).ToList();
+        Assert.NotEmpty(audit);
+        Assert.All(
+            ["Bakehouse.Book.Tables", "Bakehouse.Book.Entries", "Bakehouse.Book.Reading", "Bakehouse.Domain", "BookContext"],
+            other => Assert.DoesNotContain(audit, text => text.Contains(other, StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void No_type_bears_the_name_of_a_namespace_on_its_way()
     {
         Assembly[] all = [typeof(Domain.Planning.Week).Assembly, typeof(Planner.Quick.QuickPlanner).Assembly, typeof(Book.Reading.IBook).Assembly, typeof(Program).Assembly];

@@ -2,6 +2,13 @@ namespace Bakehouse.Web.Tests.Verbs;
 
 using System.Diagnostics;
 using System.Text.Json;
+using Bakehouse.Book;
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Keeping.Auditing;
+using Bakehouse.Planner.Quick;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+using NodaTime.Testing;
 
 /// <summary>
 /// The verbs as the shell sees them, in a process of their own: exit code and what is printed. 0 done, 1 a rule is broken or no plan,
@@ -62,6 +69,29 @@ public sealed class VerbTests : IDisposable
         Assert.Equal(2, (await Run("check", Week("tiny-3.json"), Path.Combine(folder, "none.json"))).Code);
         Assert.Equal(2, (await Run("plan", Week("tiny-3.json"), "--out", Path.Combine(folder, "none", "plan.json"))).Code);
         Assert.Equal(2, (await Run("plan")).Code);
+    }
+
+    [Fact]
+    public async Task A_book_is_audited_in_use_and_a_fault_ends_with_one_and_names_its_rule()
+    {
+        var path = Path.Combine(folder, "book.db");
+        using var book = OrderBook.Open(path, new QuickPlanner(), new FakeClock(Instant.FromUtc(2026, 10, 14, 7, 0)));
+        await book.Enter(new OpenSample(Guid.NewGuid(), "", "office"), TestContext.Current.CancellationToken);
+        var clean = await Run("audit", path);
+        Assert.Equal((0, $"{BookAudit.Rules.Count} rules, 0 faults"), (clean.Code, clean.Out.Trim()));
+
+        using (var other = new SqliteConnection($"Data Source={path};Pooling=False"))
+        {
+            other.Open();
+            using var fault = other.CreateCommand();
+            fault.CommandText = "UPDATE plan_head SET Version = 9";
+            fault.ExecuteNonQuery();
+        }
+
+        var found = await Run("audit", path);
+        Assert.Equal(1, found.Code);
+        Assert.Contains("A1 ", found.Out, StringComparison.Ordinal);
+        Assert.Equal(2, (await Run("audit", Path.Combine(folder, "none.db"))).Code);
     }
 
     private static string Week(string name) => Path.Combine(AppContext.BaseDirectory, "Weeks", name);
