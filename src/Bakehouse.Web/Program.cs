@@ -1,5 +1,6 @@
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
+using Bakehouse.Web.Copies;
 using Bakehouse.Web.Shell;
 using Bakehouse.Web.TheKitchen;
 using Bakehouse.Web.Verbs;
@@ -16,6 +17,7 @@ builder.UseAssetsAlways();
 builder.Services.AddTime();
 builder.OpenBook();
 builder.AddBell();
+builder.AddCopies();
 builder.Services.AddPages();
 
 var app = builder.Build();

@@ -11,14 +11,17 @@ using NodaTime;
 /// <summary>What the pages stand on: time, the book, security headers, render modes.</summary>
 internal static class Hosting
 {
+#pragma warning disable RS0030 // Here the app meets the clock of the machine.
+    /// <summary>The clock of the machine, for what runs without the pages.</summary>
+    public static IClock MachineClock => SystemClock.Instance;
+
     /// <summary>The only place that names the system's clock; a test puts its own in its stead.</summary>
     public static void AddTime(this IServiceCollection services)
     {
-#pragma warning disable RS0030 // Here the app meets the clock of the machine.
-        services.TryAddSingleton<IClock>(SystemClock.Instance);
+        services.TryAddSingleton(MachineClock);
         services.TryAddSingleton(TimeProvider.System);
-#pragma warning restore RS0030
     }
+#pragma warning restore RS0030
 
     /// <summary>Where the book lies: the setting Book:Path, else BAKEHOUSE_BOOK, else book/bakehouse.db beside the app.</summary>
     public static string BookPath(this WebApplicationBuilder builder) =>

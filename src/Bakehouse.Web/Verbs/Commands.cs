@@ -11,6 +11,8 @@ public static class Commands
         PlanVerb.Build(),
         CheckVerb.Build(),
         AuditVerb.Build(),
+        BackupVerb.Build(),
+        RestoreVerb.Build(),
     };
 
     /// <summary>True if the arguments name a verb; if not, the pages are to be started.</summary>

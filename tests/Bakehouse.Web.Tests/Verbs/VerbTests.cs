@@ -94,6 +94,29 @@ public sealed class VerbTests : IDisposable
         Assert.Equal(2, (await Run("audit", Path.Combine(folder, "none.db"))).Code);
     }
 
+    [Fact]
+    public async Task A_copy_is_taken_of_a_book_in_use_and_restored_once_where_nothing_is()
+    {
+        var path = Path.Combine(folder, "book.db");
+        var copies = Path.Combine(folder, "copies");
+        using (var book = OrderBook.Open(path, new QuickPlanner(), new FakeClock(Instant.FromUtc(2026, 10, 14, 13, 5))))
+        {
+            await book.Enter(new OpenSample(Guid.NewGuid(), "", "office"), TestContext.Current.CancellationToken);
+            var taken = await Run("backup", path, "--second", Path.Combine(folder, "usb"));
+            Assert.Equal(0, taken.Code);
+            Assert.Contains("The book stands at 14:05 on Wednesday 14 October 2026", taken.Out, StringComparison.Ordinal);
+        }
+
+        var target = Path.Combine(folder, "fresh", "book.db");
+        var restored = await Run("restore", copies, target);
+        Assert.Equal(0, restored.Code);
+        Assert.Contains("The book stands at 14:05 on Wednesday 14 October 2026", restored.Out, StringComparison.Ordinal);
+        Assert.Equal(0, (await Run("audit", target)).Code);
+
+        Assert.Equal(2, (await Run("restore", Path.Combine(folder, "usb"), target)).Code);
+        Assert.Equal(2, (await Run("backup", Path.Combine(folder, "none.db"))).Code);
+    }
+
     private static string Week(string name) => Path.Combine(AppContext.BaseDirectory, "Weeks", name);
 
     private static async Task<(int Code, string Out, string Error)> Run(params string[] args)
