@@ -11,19 +11,19 @@ public sealed class MovableTime : TimeProvider, IClock
     private readonly Lock gate = new();
     private DateTimeOffset origin;
     private long since;
+    private long skipped;
 
     /// <summary>Starts at an instant.</summary>
-    public MovableTime(Instant start) => MoveTo(start);
+    public MovableTime(Instant start) => Set(start, passes: false);
 
-    /// <summary>Moves the clock; timers go on as they were.</summary>
-    public void MoveTo(Instant instant)
-    {
-        lock (gate)
-        {
-            origin = instant.ToDateTimeOffset();
-            since = GetTimestamp();
-        }
-    }
+    /// <summary>Time passes until then, at once; timers go on as they were.</summary>
+    public void MoveTo(Instant instant) => Set(instant, passes: true);
+
+    /// <summary>Somebody sets the clock: no time passes.</summary>
+    public void SetClock(Instant instant) => Set(instant, passes: false);
+
+    /// <inheritdoc/>
+    public override long GetTimestamp() => base.GetTimestamp() + Interlocked.Read(ref skipped);
 
     /// <inheritdoc/>
     public override DateTimeOffset GetUtcNow()
@@ -36,4 +36,19 @@ public sealed class MovableTime : TimeProvider, IClock
 
     /// <inheritdoc/>
     public Instant GetCurrentInstant() => Instant.FromDateTimeOffset(GetUtcNow());
+
+    private void Set(Instant instant, bool passes)
+    {
+        lock (gate)
+        {
+            var by = instant.ToDateTimeOffset() - (origin + GetElapsedTime(since));
+            if (passes && by > TimeSpan.Zero)
+            {
+                skipped += (long)(by.TotalSeconds * TimestampFrequency);
+            }
+
+            origin = instant.ToDateTimeOffset();
+            since = GetTimestamp();
+        }
+    }
 }

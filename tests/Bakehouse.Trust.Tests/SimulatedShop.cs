@@ -179,7 +179,8 @@ internal sealed class SimulatedShop : IDisposable
     private void Open()
     {
         Book = OrderBook.Open(Path, new QuickPlanner(200), Clock);
-        Bell = new Ringer(Book, Clock, new FakeTimeProvider(), NullLogger<Ringer>.Instance);
+        var passes = new FakeTimeProvider();
+        Bell = new Ringer(Book, new ClockWatch(Clock, passes), new Ears(passes), passes, NullLogger<Ringer>.Instance);
     }
 
     private void Close()

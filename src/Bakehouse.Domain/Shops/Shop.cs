@@ -31,6 +31,10 @@ public sealed record Shop(
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>
         Closed.Contains(day) ? [] : [.. Hours.Where(h => h.Day == day.DayOfWeek)];
 
+    /// <summary>True if somebody is at work then, by the shifts.</summary>
+    public bool WorksAt(LocalDateTime at) => !Closed.Contains(at.Date)
+        && People.Any(p => p.Shifts.Any(s => s.Day == at.DayOfWeek && s.From <= at.TimeOfDay && at.TimeOfDay < s.To));
+
     /// <summary>The person, or null.</summary>
     public Person? PersonOf(string id) => People.FirstOrDefault(p => p.Id == id);
 }

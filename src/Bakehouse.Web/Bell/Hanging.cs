@@ -15,6 +15,8 @@ internal static class Hanging
     /// </summary>
     public static void AddBell(this WebApplicationBuilder builder)
     {
+        builder.Services.AddSingleton<ClockWatch>();
+        builder.Services.AddSingleton<Ears>();
         builder.Services.AddSingleton<Ringer>();
         builder.Services.AddHostedService(services => services.GetRequiredService<Ringer>());
         if (builder.Configuration[RopeSetting] == "off")

@@ -2,19 +2,19 @@ namespace Bakehouse.Web.Bell;
 
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Reminders;
-using NodaTime;
 
 /// <summary>
 /// Looks once a second, and after each change of the book, at what is due, and tells the screens. Nothing here waits longer than
 /// a second, so a sleeping machine or a clock that jumps costs one second. What was due while the app was off is due now, late.
 /// </summary>
-public sealed class Ringer(IBook book, IClock clock, TimeProvider time, ILogger<Ringer> log) : BackgroundService
+public sealed class Ringer(IBook book, ClockWatch clock, Ears ears, TimeProvider time, ILogger<Ringer> log) : BackgroundService
 {
     private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(1);
     private readonly Lock gate = new();
     private BookState? read;
     private IReadOnlyList<Ring> open = [];
     private WhatRings? seen;
+    private ClockMove? logged;
 
     /// <summary>Raised when the screens must be drawn again.</summary>
     public event Action<WhatRings>? Changed;
@@ -36,17 +36,25 @@ public sealed class Ringer(IBook book, IClock clock, TimeProvider time, ILogger<
                 read = state;
             }
 
-            now = WhatRings.At(clock.GetCurrentInstant(), state, open);
+            now = WhatRings.At(clock.Look(), state, open, heard: !ears.Nobody);
             changed = seen is null || !seen.LooksLike(now);
             seen = now;
         }
 
         if (changed)
         {
+            Log(now.Moved);
             Changed?.Invoke(now);
         }
 
         return now;
+    }
+
+    /// <summary>The owner says that the clock is right: rings go by it from here on.</summary>
+    public void TrustClock()
+    {
+        clock.Trust();
+        Look();
     }
 
     /// <inheritdoc/>
@@ -69,6 +77,14 @@ public sealed class Ringer(IBook book, IClock clock, TimeProvider time, ILogger<
         finally
         {
             book.Changed -= LookAgain;
+        }
+    }
+
+    private void Log(ClockMove? move)
+    {
+        if (move is not null && Interlocked.Exchange(ref logged, move) != move)
+        {
+            log.LogWarning("The clock moved by {By} to {To}, or the machine slept", move.By, move.To);
         }
     }
 

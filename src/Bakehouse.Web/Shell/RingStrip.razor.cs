@@ -1,6 +1,8 @@
 namespace Bakehouse.Web.Shell;
 
+using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.TheKitchen;
@@ -19,9 +21,20 @@ public partial class RingStrip
         ? new KitchenReader(state, shop).Read()
         : null;
 
+    private Role? MyRole => state.Book.Shop?.PersonOf(Here.Person)?.Role;
+
+    private bool IsOwner => MyRole == Role.Owner;
+
+    private IReadOnlyList<Notice> Told => state.Book.Shop is { } shop && MyRole is { } role ? Notices.Of(state, shop, role) : [];
+
+    /// <summary>How often the owner was called for the first ring; 0 on the pages of the others.</summary>
+    private int CalledFor => IsOwner && First is { } first ? state.CallsFor(state.Ringing.First(r => r.Id == first.Id)) : 0;
+
+    private EventCallback Trust => IsOwner ? EventCallback.Factory.Create(this, TrustClock) : default;
+
     private RingView? First => View?.Rings is [var first, ..] ? first : null;
 
-    private string More => View?.Rings.Count is > 1 and var count ? $", {count - 1} more" : "";
+    private string More => View?.Rings.Count is > 1 and var count ? $", {count - 1 + View.MoreRings} more" : "";
 
     /// <inheritdoc/>
     public void Dispose()
@@ -44,12 +57,19 @@ public partial class RingStrip
         StateHasChanged();
     });
 
+    private async Task TrustClock()
+    {
+        var answer = await Book.Enter(new TrustClock(Guid.NewGuid(), Here.Person, Here.Device));
+        said = answer.Message;
+        Ringer.TrustClock();
+    }
+
     private async Task Answer(RingAnswerKind kind, string reason = "")
     {
         if (First is { } ring && (kind != RingAnswerKind.Cannot || reason.Length > 0))
         {
             var answer = await Book.Answer(Here, Guid.NewGuid(), ring.Id, kind, reason, CancellationToken.None);
-            said = answer.Kind == Bakehouse.Book.Entries.AnswerKind.Accepted ? "" : answer.Message;
+            said = answer.Kind == AnswerKind.Accepted ? "" : answer.Message;
         }
     }
 }

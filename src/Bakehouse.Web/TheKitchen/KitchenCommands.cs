@@ -57,6 +57,18 @@ internal static class KitchenCommands
         };
     }
 
+    /// <summary>A screen says that its sound is on; it does so about twice a minute.</summary>
+    public static IResult Hear(HttpContext context, IBook book, Ears ears)
+    {
+        if (!SameOrigin(context.Request) || !KitchenEvents.MayUse(context, book.State.Shop))
+        {
+            return Said(StatusCodes.Status403Forbidden, "This screen may not do that. Say who you are first.");
+        }
+
+        ears.Hear(WhoAmI.Of(context).Device);
+        return Results.NoContent();
+    }
+
     private static async Task<Tap?> Read(HttpRequest request, CancellationToken cancel)
     {
         try

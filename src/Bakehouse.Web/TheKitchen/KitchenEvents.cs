@@ -1,5 +1,6 @@
 namespace Bakehouse.Web.TheKitchen;
 
+using System.Collections.Concurrent;
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using System.Text.Encodings.Web;
@@ -9,6 +10,7 @@ using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
+using Bakehouse.Web.Shell;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 
@@ -20,6 +22,9 @@ internal static class KitchenEvents
 {
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(15);
 
+    // Screens that show the same to the same people are drawn once for each look of the bell.
+    private static readonly ConditionalWeakTable<WhatRings, ConcurrentDictionary<string, Task<string>>> Drawn = [];
+
     // The HTML is encoded already where a person's words stand in it; the text is read as JSON and never as script.
     private static readonly JsonSerializerOptions Short = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -28,6 +33,7 @@ internal static class KitchenEvents
     {
         app.MapGet("/kitchen/events", Hear);
         app.MapPost("/kitchen/commands", KitchenCommands.Take);
+        app.MapPost("/kitchen/hears", KitchenCommands.Hear);
     }
 
     /// <summary>The person that a screen is fixed to, or null for everybody.</summary>
@@ -45,7 +51,7 @@ internal static class KitchenEvents
         }
 
         context.Response.Headers.CacheControl = "no-store";
-        var screens = new Screens(context.RequestServices, ringer, logs);
+        var screens = new Screens(context.RequestServices.GetRequiredService<IServiceScopeFactory>(), ringer, logs);
         return TypedResults.ServerSentEvents(Stream(screens, ringer, time, @for, life.ApplicationStopping, context.RequestAborted));
     }
 
@@ -88,24 +94,32 @@ internal static class KitchenEvents
         }
     }
 
-    /// <summary>Draws board and ring as one screen needs them.</summary>
-    private sealed class Screens(IServiceProvider services, Ringer ringer, ILoggerFactory logs)
+    /// <summary>Draws board, ring and notices as one screen needs them.</summary>
+    private sealed class Screens(IServiceScopeFactory scopes, Ringer ringer, ILoggerFactory logs)
     {
-        public async Task<string> Draw(string? named)
+        public Task<string> Draw(string? named)
         {
             var state = ringer.State;
-            if (state.Book.Shop is not { } shop)
-            {
-                return "{}";
-            }
-
-            var view = new KitchenReader(state, shop, Person(shop, named)).Read();
-            await using var renderer = new HtmlRenderer(services, logs);
-            var parameters = ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { ["It"] = view });
-            var (board, rings) = await renderer.Dispatcher.InvokeAsync(async () => (
-                (await renderer.RenderComponentAsync<Board>(parameters)).ToHtmlString(),
-                (await renderer.RenderComponentAsync<RingScreen>(parameters)).ToHtmlString()));
-            return JsonSerializer.Serialize(new { board, rings, night = view.IsNight }, Short);
+            return state.Book.Shop is { } shop
+                ? Drawn.GetOrCreateValue(state).GetOrAdd(Person(shop, named) ?? "", person => Draw(state, shop, person.Length > 0 ? person : null))
+                : Task.FromResult("{}");
         }
+
+        private async Task<string> Draw(WhatRings state, Shop shop, string? person)
+        {
+            var view = new KitchenReader(state, shop, person).Read();
+            // Others wait for this drawing, too, so it must not lean on the request of the one who began it.
+            await using var scope = scopes.CreateAsyncScope();
+            await using var renderer = new HtmlRenderer(scope.ServiceProvider, logs);
+            var parameters = Parameters("It", view);
+            var (board, rings, notices) = await renderer.Dispatcher.InvokeAsync(async () => (
+                (await renderer.RenderComponentAsync<Board>(parameters)).ToHtmlString(),
+                (await renderer.RenderComponentAsync<RingScreen>(parameters)).ToHtmlString(),
+                (await renderer.RenderComponentAsync<NoticeStrips>(Parameters("Of", Notices.Of(state, shop, role: null)))).ToHtmlString()));
+            return JsonSerializer.Serialize(new { board, rings, notices, night = view.IsNight }, Short);
+        }
+
+        private static ParameterView Parameters(string name, object value) =>
+            ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { [name] = value });
     }
 }

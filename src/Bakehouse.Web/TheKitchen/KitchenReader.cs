@@ -33,7 +33,10 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
             .OrderBy(x => x.Work.Start).Take(ThenThatFit)
             .Select(x => new ThenView(words.Time(words.Local(x.Work.Start).TimeOfDay), Name(x.Person), Big(x.Work)));
         var rings = new RingReader(state, shop, orders);
-        return new KitchenView(shop, Now, [.. shown.Select(Band)], [.. then], [.. state.Answered.Select(Told)], [.. state.Ringing.Select(rings.Read)], IsNight());
+        return new KitchenView(shop, Now, [.. shown.Select(Band)], [.. then], [.. state.Answered.Select(Told)], [.. state.Ringing.Take(RingView.Most).Select(rings.Read)], IsNight())
+        {
+            MoreRings = Math.Max(0, state.Ringing.Count - RingView.Most),
+        };
     }
 
     /// <summary>Those whose step is next, and those who ticked just now so that Undo stays where it was; in the shop's order.</summary>

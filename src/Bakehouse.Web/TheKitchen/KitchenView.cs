@@ -20,6 +20,12 @@ public sealed record KitchenView(
     IReadOnlyList<RingView> Rings,
     bool IsNight)
 {
+    /// <summary>Rings beyond those that are shown.</summary>
+    public int MoreRings { get; init; }
+
+    /// <summary>True if several are late, as after a time without power: then they stand in one list.</summary>
+    public bool HasLateList => Rings.Count(r => r.Late is not null) > 1;
+
     /// <summary>The shop's way to write.</summary>
     public Words Words => Words.Of(Shop);
 }
@@ -96,7 +102,17 @@ public sealed record RingView(
     string? Avoid,
     string? Lift,
     FridgeView? Fridge,
-    PictureView Picture);
+    PictureView Picture)
+{
+    /// <summary>So many are read and shown at once; the rest is a number.</summary>
+    public const int Most = 12;
+
+    /// <summary>What the delay means, if it is late; else null.</summary>
+    public string? Delay { get; init; }
+
+    /// <summary>"held since Fri 23 Oct, 23:00 over the quiet hours", or null.</summary>
+    public string? Held { get; init; }
+}
 
 /// <summary>A fridge, freezer or cool room from the front.</summary>
 /// <param name="Levels">Lowest first.</param>

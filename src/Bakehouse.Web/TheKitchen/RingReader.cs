@@ -12,6 +12,7 @@ using NodaTime;
 internal sealed class RingReader(WhatRings state, Shop shop, IReadOnlyDictionary<string, Order> orders)
 {
     private readonly Words words = Words.Of(shop);
+    private ILookup<string, StandsNow>? standing;
 
     public RingView Read(Ring ring)
     {
@@ -24,20 +25,41 @@ internal sealed class RingReader(WhatRings state, Shop shop, IReadOnlyDictionary
             ring.Verb, ring.Place, ring.What, ring.Order, OutAt(order), ring.Why,
             ring.MayWait(state.Now) ? $"until {words.Time(words.Local(ring.SlackUntil!.Value).TimeOfDay)}" : null,
             DangerWords.Avoid([order]), DangerWords.Lift(operation, order, shop), Fridge(ring),
-            PictureView.Of(operation, [.. ring.Steps.SelectMany(s => StepWords.TiersOf(s, orders[StepKey.Parse(s)!.Value.Order.ToString("N")])).OrderByDescending(t => t.Diameter)]));
+            PictureView.Of(operation, [.. Calling(ring).SelectMany(s => StepWords.TiersOf(s, orders[StepKey.Parse(s)!.Value.Order.ToString("N")])).OrderByDescending(t => t.Diameter)]))
+        {
+            Delay = ring.At(state.Reached) == RingState.Late ? Delay(ring) : null,
+            Held = ring.HeldSince is { } since ? $"held since {words.DayAndTime(words.Local(since))} over the quiet hours" : null,
+        };
     }
+
+    /// <summary>What the delay means for the food; figures are the shop's own.</summary>
+    private string Delay(Ring ring) => ring.Kind switch
+    {
+        RingKind.OvenOut => "Longer in the heat than planned: look at it before it is used.",
+        RingKind.LeaveFridge => "It has stayed cold; it has less time to come to the room.",
+        RingKind.Handover when ring.FoodEnds is { } ends => $"Its food limit {(ends <= state.Reached ? "ended" : "ends")} {At(ends)}. The rules of your place come first.",
+        RingKind.Handover => "Somebody may be waiting for it.",
+        _ => ring.Why,
+    };
+
+    private string At(Instant instant) => words.Local(instant) is var local && local.Date == words.Local(state.Now).Date
+        ? $"at {words.Time(local.TimeOfDay)}"
+        : words.DayAndTime(local);
 
     private string? Late(Ring ring)
     {
-        if (ring.At(state.Now) != RingState.Late)
+        if (ring.At(state.Reached) != RingState.Late)
         {
             return null;
         }
 
         var due = words.Local(ring.Due);
         var at = due.Date == words.Local(state.Now).Date ? words.Time(due.TimeOfDay) : words.DayAndTime(due);
-        return $"due {at}, {Words.Minutes((long)(state.Now - ring.Due).TotalMinutes)} ago";
+        return $"due {at}, {Words.Minutes((long)(state.Reached - ring.Due).TotalMinutes)} ago";
     }
+
+    /// <summary>The steps that it is about, also where "done" ticks none.</summary>
+    private static IReadOnlyList<string> Calling(Ring ring) => ring.Steps.Count > 0 ? ring.Steps : [ring.Step];
 
     private string OutAt(Order order) => order.Handover.At.Date == words.Local(state.Now).Date
         ? $"out at {words.Time(order.Handover.At.TimeOfDay)}"
@@ -50,10 +72,10 @@ internal sealed class RingReader(WhatRings state, Shop shop, IReadOnlyDictionary
             return null;
         }
 
-        var there = StandsNow.Of(week, wall, state.Book.Ticks, state.Now).ToLookup(s => s.Store);
+        standing ??= StandsNow.Of(week, wall, state.Book.Ticks, state.Now).ToLookup(s => s.Store);
         var levels = shop.Shelves.Where(s => s.Unit == shelf.Unit).OrderBy(s => s.Level).Select(s => new LevelView(
             s.Level, s.Width.Centimetres, s.Clear.Centimetres, s.Id == shelf.Id,
-            [.. there[s.Id].OrderBy(t => t.To == ring.Step ? 0 : 1).Select(Thing).Where(t => t.Count > 0)]));
+            [.. standing[s.Id].OrderBy(t => t.To == ring.Step ? 0 : 1).Select(Thing).Where(t => t.Count > 0)]));
         return new FridgeView(shelf.Unit, [.. levels]);
     }
 

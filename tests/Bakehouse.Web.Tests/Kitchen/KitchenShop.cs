@@ -70,7 +70,18 @@ internal sealed class KitchenShop(TimeProvider time, string folder, bool rope = 
 /// <summary>A clock that moves only when the test moves it, and its timers with it.</summary>
 internal sealed class SteppedTime(Instant start) : FakeTimeProvider(start.ToDateTimeOffset()), IClock
 {
+    private TimeSpan set;
+
     public Instant GetCurrentInstant() => Instant.FromDateTimeOffset(GetUtcNow());
 
-    public void MoveTo(Instant instant) => SetUtcNow(instant.ToDateTimeOffset());
+    /// <summary>Time passes until the clock shows that.</summary>
+    public void MoveTo(Instant instant) => SetUtcNow(instant.ToDateTimeOffset() - set);
+
+    /// <summary>Somebody sets the clock: no time passes.</summary>
+    public void Jump(Duration by) => set += by.ToTimeSpan();
+
+    public override DateTimeOffset GetUtcNow() => base.GetUtcNow() + set;
+
+    /// <summary>Ticks of 100 ns that have passed; setting the clock does not count.</summary>
+    public override long GetTimestamp() => base.GetTimestamp() - set.Ticks;
 }

@@ -1,7 +1,10 @@
 // The kitchen's screen: hears what stands, sends taps, keeps them while there is no connection, rings.
+import { chime, sounds, unlock } from "./bell.js";
+
 const page = document.getElementById("kitchen");
 const board = document.getElementById("board");
 const rings = document.getElementById("rings");
+const notices = document.getElementById("notices");
 const offline = document.getElementById("offline");
 const sound = document.getElementById("sound");
 const clock = () => new Date().toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
@@ -72,6 +75,7 @@ function draw(now) {
   const at = document.activeElement?.dataset?.key;
   swap(board, now.board);
   if (swap(rings, now.rings)) ring();
+  if (now.notices !== undefined) swap(notices, now.notices);
   page.dataset.night = now.night ? "yes" : "no";
   paint();
   if (at) document.querySelector(`[data-key="${CSS.escape(at)}"]`)?.focus();
@@ -89,55 +93,53 @@ function swap(place, html) {
 }
 
 // ---- ringing
-let ringing = null;
+let shown = null;
+let known = new Set();
+let loud = new Set();
 let again;
 
+// A ring that comes due sounds until somebody answers it; what was late already when this screen first saw it sounds once, gently.
 function ring() {
   const screen = rings.querySelector(".ring");
-  const id = screen?.dataset.ring ?? null;
-  page.classList.toggle("rings", id !== null);
-  board.inert = id !== null;
-  if (id === ringing) { screen?.classList.add("was-there"); return; }
-  ringing = id;
-  clearInterval(again);
-  if (!screen) return;
-  screen.querySelector("[data-key=ring-done]").focus();
-  chime(3);
-  // A late one sounds once, gently; one that is due now until somebody answers.
-  if (!screen.dataset.late) again = setInterval(() => chime(3), 5000);
+  const ids = new Set(screen?.dataset.ids?.split(" ") ?? []);
+  const late = new Set(screen?.dataset.lates?.split(" ") ?? []);
+  const fresh = [...ids].filter(id => !known.has(id));
+  loud = new Set([...loud].filter(id => ids.has(id)).concat(fresh.filter(id => !late.has(id))));
+  known = ids;
+  page.classList.toggle("rings", screen !== null);
+  board.inert = screen !== null;
+  if ((screen?.dataset.ring ?? null) === shown) screen?.classList.add("was-there");
+  else screen?.querySelector("[data-do]").focus();
+  shown = screen?.dataset.ring ?? null;
+  ringOut(fresh);
 }
 
-let audio;
-function chime(times) {
-  if (audio?.state !== "running") return;
-  for (let i = 0; i < times; i++) {
-    const tone = audio.createOscillator();
-    const loud = audio.createGain();
-    const at = audio.currentTime + i * 0.32;
-    tone.frequency.value = i % 2 ? 1175 : 880;
-    loud.gain.setValueAtTime(0, at);
-    loud.gain.linearRampToValueAtTime(0.6, at + 0.02);
-    loud.gain.exponentialRampToValueAtTime(0.001, at + 0.28);
-    tone.connect(loud).connect(audio.destination);
-    tone.start(at);
-    tone.stop(at + 0.3);
+function ringOut(fresh) {
+  if (loud.size === 0) {
+    clearInterval(again);
+    again = undefined;
+    if (fresh.length > 0) chime(1, true);
+  } else if (again === undefined) {
+    chime(3);
+    again = setInterval(() => chime(3), 5000);
   }
 }
 
-// A browser lets a page sound only after a tap on it.
-async function unlock() {
-  try {
-    audio ??= new AudioContext();
-    await audio.resume();
-    if (audio.state === "running") { sound.hidden = true; }
-  } catch { /* no sound on this device: the bar goes on saying so */ }
+// ---- sound and light: the bar says if the sound is off, and the shop hears about twice a minute if it is on
+const soundIs = on => { sound.hidden = on; };
+const hears = () => sounds() && fetch("/kitchen/hears", { method: "POST", headers: { "X-Bakehouse": "kitchen" } }).catch(() => null);
+async function wake() {
+  await unlock(soundIs);
+  hears();
   awake();
 }
+setInterval(hears, 30000);
+
 async function awake() {
   try { await navigator.wakeLock?.request("screen"); } catch { /* the device decides */ }
 }
 document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") awake(); });
-sound.addEventListener("click", async () => { await unlock(); chime(1); });
+sound.addEventListener("click", async () => { await wake(); chime(1); });
 awake();
 
 // ---- taps
@@ -196,7 +198,7 @@ function tell(message) {
 }
 
 document.addEventListener("click", event => {
-  if (audio?.state !== "running") unlock();
+  if (!sounds()) wake();
   const colours = event.target.closest("[data-colours]");
   if (colours) { keep("colours", colours.dataset.colours); paint(); return; }
   const button = event.target.closest("[data-do]");
@@ -204,7 +206,7 @@ document.addEventListener("click", event => {
   const { do: what, steps, by, kind, reason } = button.dataset;
   send({
     id: newId(), do: what, steps: steps?.split(" "), by, kind, reason,
-    ring: what === "answer" ? button.closest(".ring").dataset.ring : undefined,
+    ring: what === "answer" ? button.closest("[data-ring]").dataset.ring : undefined,
   }, button);
 });
 
