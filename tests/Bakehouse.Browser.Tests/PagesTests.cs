@@ -8,13 +8,16 @@ using static Microsoft.Playwright.Assertions;
 /// <summary>Each page at counter and phone size: nothing serious for axe, no sideways scroll, nothing from elsewhere, and its picture.</summary>
 public sealed class PagesTests(OpenShop open) : IClassFixture<OpenShop>
 {
+    /// <summary>Stacking cake 405, a step of the sample.</summary>
+    private const string Stacking = "5a3b1e04000004c10102030405060708.cake.stack.1";
+
     /// <summary>Each page's name in pictures and its address; cake 405 is one of the sample's.</summary>
     public static TheoryData<string, string, int, int> Pages
     {
         get
         {
             var data = new TheoryData<string, string, int, int>();
-            foreach (var (name, path) in ((string, string)[])[("order", "/order"), ("cakes", "/cakes"), ("one-cake", "/cakes/405"), ("week", "/week"), ("kitchen", "/kitchen?for=all"), ("shop", "/shop"), ("who", "/who")])
+            foreach (var (name, path) in ((string, string)[])[("order", "/order"), ("cakes", "/cakes"), ("one-cake", "/cakes/405"), ("week", "/week"), ("kitchen", "/kitchen?for=all"), ("card", $"/kitchen/step/{Stacking}"), ("shop", "/shop"), ("who", "/who")])
             {
                 data.Add(name, path, 1280, 800);
                 data.Add(name, path, 390, 844);
@@ -33,9 +36,9 @@ public sealed class PagesTests(OpenShop open) : IClassFixture<OpenShop>
         var calls = new List<IResponse>();
         page.Response += (_, response) => calls.Add(response);
         await page.GotoAsync(path);
-        if (name is not ("kitchen" or "who"))
+        if (name is not ("kitchen" or "card" or "who"))
         {
-            await page.UntilAlive(); // those two are static pages
+            await page.UntilAlive(); // those are static pages
         }
 
         if (name == "order")

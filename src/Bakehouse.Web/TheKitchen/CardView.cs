@@ -1,0 +1,121 @@
+namespace Bakehouse.Web.TheKitchen;
+
+using System.Globalization;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Web.Bell;
+using Bakehouse.Web.Shell;
+using NodaTime;
+
+/// <summary>A step card as the screen shows it.</summary>
+/// <param name="Big">Verb and size.</param>
+/// <param name="Order">"405 Lindqvist, for Sat 17 Oct, 10:00".</param>
+/// <param name="When">Planned time, or when it was done and by whom.</param>
+/// <param name="Build">What this step takes of the tier's build, as name and figure.</param>
+/// <param name="From">Where the thing stands before; "" if nowhere.</param>
+/// <param name="To">Where it goes; "" if nowhere.</param>
+/// <param name="Waits">Why it waited, and how long at least; null if it did not.</param>
+public sealed record CardView(
+    string Big,
+    string Order,
+    int Number,
+    string When,
+    PictureView Picture,
+    IReadOnlyList<(string Name, string Figure)> Build,
+    string From,
+    string To,
+    string? Waits,
+    StepCard Card,
+    string? Avoid,
+    string? Lift);
+
+/// <summary>Reads the card of one step from the book; null for a step that no open order has.</summary>
+internal sealed class CardReader(WhatRings state, Shop shop)
+{
+    private readonly Words words = Words.Of(shop);
+
+    public CardView? Read(string step)
+    {
+        if (StepKey.Parse(step) is not { } key || state.Book.Orders.FirstOrDefault(o => o.Id == key.Order) is not { } order
+            || Method.Operations.All(o => o.Id != key.Operation))
+        {
+            return null;
+        }
+
+        var tiers = StepWords.TiersOf(step, order);
+        return new CardView(
+            StepWords.Big(key.Operation, tiers, shop), $"{order.Number} {order.Customer.Name}, for {words.DayAndTime(order.Handover.At)}", order.Number, When(step),
+            PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key.Operation, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
+            Waits(key.Operation, step), StepCard.Of(key.Operation), DangerWords.Avoid([order]), DangerWords.Lift(key.Operation, order, shop));
+    }
+
+    private string When(string step)
+    {
+        if (state.Book.Ticks.FirstOrDefault(t => t.Step == step) is { } tick)
+        {
+            return $"Done {words.DayAndTime(words.Local(tick.Done))}, {shop.PersonOf(tick.Person)?.Name ?? tick.Person}";
+        }
+
+        return state.Book is { Week: { } week, Wall: { } wall } && wall.From(week.Epoch).Steps.FirstOrDefault(r => r.Step == step) is { } row
+            ? $"{words.DayAndTime(words.Local(week.Epoch + Duration.FromMinutes(row.Start)))}{string.Concat(row.People.Select(p => $", {shop.PersonOf(p)?.Name ?? p}"))}"
+            : "Not in the plan";
+    }
+
+    private string Place(Func<Hold, bool> which)
+    {
+        var stores = state.Book is { Week: { } week, Wall: { } wall }
+            ? week.Holds.Where(which).Select(h => wall.Plan.Holds.FirstOrDefault(r => r.Hold == h.Id)?.Store ?? "").Select(s => PlaceWords.Of(s, shop))
+            : [];
+        return string.Join(", ", stores.Where(s => s.Length > 0).Distinct(StringComparer.Ordinal));
+    }
+
+    /// <summary>The wait that ends at this step.</summary>
+    private string? Waits(string operation, string step)
+    {
+        var before = state.Book.Week?.Holds.Where(h => h.To == step).Select(h => StepKey.Parse(h.From)?.Operation).ToHashSet() ?? [];
+        return Method.Waits.FirstOrDefault(w => w.To == operation && before.Contains(w.From)) is { } wait ? wait.Why : null;
+    }
+
+    private List<(string, string)> Build(string operation, IReadOnlyList<CakeTier> tiers, Order order)
+    {
+        if (BuildSheet.Try(order.Tiers, order.Finish, CakeFigures.Of(shop)) is not { } sheet)
+        {
+            return [];
+        }
+
+        var mine = sheet.Tiers.Where(t => tiers.Any(w => w.Id == t.Tier.Id)).ToList();
+        return operation switch
+        {
+            "mix" or "bake" => [.. mine.Select(t => ($"{t.Pans.Count} pans {words.Size(t.Tier.Diameter)}", $"{words.VolumeOf(t.Pans.Batter)} batter each"))],
+            "turnout" or "wrap" => [.. mine.Select(t => (words.Size(t.Tier.Diameter), $"{t.Pans.Count} sponges"))],
+            "fill" => [.. mine.SelectMany(Filled)],
+            "crumb" => [.. mine.Select(t => (words.Size(t.Tier.Diameter), $"{words.VolumeOf(t.Crumb)} first coat"))],
+            "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Size(t.Tier.Diameter)} {c.Name}", words.VolumeOf(c.Needed))))],
+            "colour" or "buttercream" => [.. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back"))],
+            "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
+            "stack" => [.. sheet.Tiers.Where(t => t.Supports is not null).Select(t => ($"{words.Size(t.Tier.Diameter)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}")), .. Hidden(sheet)],
+            "decorate" => order.Inscription.Length > 0 ? [("On the cake", $"“{order.Inscription}”"), ("Decoration", order.Decoration.ToString())] : [("Decoration", order.Decoration.ToString())],
+            _ => [("Box", $"{words.Room(sheet.Box.Width)} square, {words.Room(sheet.Box.Height)} high"), ("With its board", words.Weight(sheet.Mass)), .. Hidden(sheet)],
+        };
+    }
+
+    private IEnumerable<(string, string)> Filled(TierBuild tier)
+    {
+        yield return ($"{words.Size(tier.Tier.Diameter)}, {tier.Tier.Layers} layers of", words.CutTo(tier.LayerHeight));
+        if (tier.Fillings > 0)
+        {
+            yield return ($"{tier.Fillings} × {words.Thickness(tier.FillingHeight)} {Filling.Of(tier.Tier.Filling)?.Name ?? tier.Tier.Filling}", words.VolumeOf(tier.Filling));
+        }
+
+        yield return ("Board", words.Size(tier.Board.Diameter));
+    }
+
+    private static IEnumerable<(string, string)> Hidden(BuildSheet sheet)
+    {
+        var dowels = sheet.Supports;
+        return dowels + sheet.Rods == 0 ? [] : [("Hidden inside", string.Create(CultureInfo.InvariantCulture, $"{dowels} dowels, {sheet.Tiers.Count - 1} boards, {sheet.Rods} rods"))];
+    }
+}

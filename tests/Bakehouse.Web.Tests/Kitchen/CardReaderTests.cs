@@ -1,0 +1,62 @@
+namespace Bakehouse.Web.Tests.Kitchen;
+
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Planner.Quick;
+using Bakehouse.Web.Bell;
+using Bakehouse.Web.Shell;
+using Bakehouse.Web.TheKitchen;
+using NodaTime;
+
+/// <summary>The card of a step: what it takes of its own tier, where it comes from and goes to, and what can hurt.</summary>
+public sealed class CardReaderTests
+{
+    private static readonly Instant Now = Instant.FromUtc(2026, 10, 15, 9, 40);
+    private static readonly OpenedSample Sample = OpenedSample.At(Now, new QuickPlanner());
+
+    private static CardView? Read(string step)
+    {
+        var week = Domain.Planning.Week.From(Sample.Orders, Sample.Shop, Sample.Ticks, Sample.Wall, Now);
+        var book = new BookState(1, Sample.Shop, Sample.Orders, Sample.Ticks, week, Sample.Wall, []);
+        return new CardReader(WhatRings.At(Now, book, []), Sample.Shop).Read(step);
+    }
+
+    [Fact]
+    public void Every_step_of_the_sample_has_a_card_with_figures_of_its_own_tier()
+    {
+        var cards = Sample.Wall.Plan.Steps.Select(s => (s.Step, Card: Read(s.Step))).ToList();
+        Assert.All(cards, c => Assert.NotNull(c.Card));
+        Assert.All(cards.Where(c => StepKey.Parse(c.Step)!.Value.Operation != "return"), c => Assert.NotEmpty(c.Card!.Build));
+        Assert.Equal(Method.Operations.Count - cards.Select(c => StepKey.Parse(c.Step)!.Value.Operation).Distinct().Count(), Method.Operations.Select(o => o.Id).Except(cards.Select(c => StepKey.Parse(c.Step)!.Value.Operation)).Count());
+    }
+
+    [Fact]
+    public void Filling_says_the_layers_and_the_filling_of_that_tier_as_the_build_sheet_has_them()
+    {
+        var order = Sample.Orders.First(o => o.Tiers.Count == 3);
+        var tier = BuildSheet.Of(order, CakeFigures.Of(Sample.Shop)).Tiers[1];
+        var card = Read(new StepKey(order.Id, tier.Tier.Id, "fill", 1).ToString())!;
+        Assert.Contains(card.Build, b => b.Figure == Words.Of(Sample.Shop).VolumeOf(tier.Filling));
+        Assert.Contains("cold", card.Waits!, StringComparison.OrdinalIgnoreCase);
+        Assert.Matches("^(Fridge|Freezer)", card.From);
+    }
+
+    [Fact]
+    public void Stacking_counts_what_is_hidden()
+    {
+        var order = Sample.Orders.First(o => o.Tiers.Count == 3);
+        var card = Read(new StepKey(order.Id, null, "stack", 1).ToString())!;
+        var sheet = BuildSheet.Of(order, CakeFigures.Of(Sample.Shop));
+        Assert.Contains(card.Build, b => b.Name == "Hidden inside" && b.Figure.StartsWith($"{sheet.Supports} dowels", StringComparison.Ordinal));
+        Assert.Contains(card.Card.Cautions, c => c.Contains("dowels", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("nonsense")]
+    [InlineData("5a3b1e0a000004c10102030405060708.cake.fly.1")]
+    [InlineData("ffffffffffffffffffffffffffffffff.cake.box.1")]
+    public void A_step_that_nobody_has_is_no_card(string step) => Assert.Null(Read(step));
+}
