@@ -116,6 +116,6 @@ internal sealed class CardReader(WhatRings state, Shop shop)
     private static IEnumerable<(string, string)> Hidden(BuildSheet sheet)
     {
         var dowels = sheet.Supports;
-        return dowels + sheet.Rods == 0 ? [] : [("Hidden inside", string.Create(CultureInfo.InvariantCulture, $"{dowels} dowels, {sheet.Tiers.Count - 1} boards, {sheet.Rods} rods"))];
+        return dowels + sheet.Rods == 0 ? [] : [("Hidden inside", string.Create(CultureInfo.InvariantCulture, $"{dowels} dowels, {sheet.Tiers.Count - 1} {(sheet.Tiers.Count == 2 ? "board" : "boards")}{(sheet.Rods == 0 ? "" : sheet.Rods == 1 ? ", 1 rod" : $", {sheet.Rods} rods")}"))];
     }
 }
