@@ -26,5 +26,6 @@ app.MapStaticAssets();
 app.MapHealth();
 app.MapWho();
 app.MapKitchen();
+app.MapCalendar();
 app.MapPages();
 return await app.OpenTheDoor(args);

@@ -27,6 +27,9 @@ internal static class Deeds
         (4, typeof(MoveStage), Move),
         (8, typeof(KeepDraft), (shop, at) => new KeepDraft(shop.NewId(), at.Person, at.Device, shop.Happens(30) ? null : $"{{\"name\":\"{shop.Between(1, 999)}\"}}")),
         (1, typeof(WriteShop), NewHours),
+        (1, typeof(RenewCalendar), (shop, at) => new RenewCalendar(shop.NewId(), at.Person, at.Device, at.Person, $"{shop.NewId():N}{shop.NewId():N}")),
+        (1, typeof(StopCalendar), (shop, at) => new StopCalendar(shop.NewId(), at.Person, at.Device, at.Person)),
+        (1, typeof(TrustClock), (shop, at) => new TrustClock(shop.NewId(), at.Person, at.Device)),
         (1, typeof(OpenSample), (shop, at) => new OpenSample(shop.NewId(), at.Person, at.Device)),
     ];
 

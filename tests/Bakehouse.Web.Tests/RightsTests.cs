@@ -16,6 +16,7 @@ public sealed class RightsTests
             ["cakes"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter, Role.Driver],
             ["week"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
             ["kitchen"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
+            ["calendar"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter, Role.Driver],
             ["shop"] = [Role.Owner],
             ["nowhere"] = [],
         };

@@ -31,6 +31,9 @@ public sealed record BookState(
     /// <summary>When the newest accepted fact was written, by the clock of then.</summary>
     public Instant Newest { get; init; } = Instant.MinValue;
 
+    /// <summary>When this was read, by the clock of then.</summary>
+    public Instant ReadAt { get; init; } = Instant.MinValue;
+
     /// <summary>Open addresses of calendars, one a person at most.</summary>
     public IReadOnlyList<CalendarAddress> Calendars { get; init; } = [];
 

@@ -40,7 +40,7 @@ internal sealed class StateReader(BookFile file)
 
     /// <summary>The same facts, with the week compiled as of another moment.</summary>
     public static BookState At(BookState state, Instant now) => state.Shop is { } known
-        ? state with { Week = Week.From(state.Orders, known, state.Ticks, state.Wall, now) }
+        ? state with { ReadAt = now, Week = Week.From(state.Orders, known, state.Ticks, state.Wall, now) }
         : state;
 
     private void ReadOrders(BookContext book)

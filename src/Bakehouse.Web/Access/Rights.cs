@@ -19,6 +19,7 @@ public static class Rights
         ["cakes"] = Everybody,
         ["week"] = Planners,
         ["kitchen"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
+        ["calendar"] = Everybody,
         ["shop"] = [Role.Owner],
     };
 

@@ -1,7 +1,9 @@
 namespace Bakehouse.Web.Tests.Kitchen;
 
+using Bakehouse.Book;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Planner.Quick;
 using Bakehouse.Testing;
 using Bakehouse.Web.Bell;
 using Microsoft.Extensions.Logging.Abstractions;
@@ -79,8 +81,9 @@ public sealed class ClockWatchTests(ITestOutputHelper output)
     public async Task Five_hundred_jumps_lose_and_double_nothing()
     {
         var time = new SteppedTime(Start);
-        await using var app = await KitchenShop.Sample(time);
-        var ringer = new Ringer(app.Book, new ClockWatch(time, time), new Ears(time), time, NullLogger<Ringer>.Instance);
+        using var book = OrderBook.Open(Path.Combine(KitchenShop.Folder(), "book.db"), new QuickPlanner(), time);
+        await book.Enter(new OpenSample(Guid.NewGuid(), "", "test"), TestContext.Current.CancellationToken);
+        using var ringer = new Ringer(book, new ClockWatch(time, time), new Ears(time), time, NullLogger<Ringer>.Instance);
         var seed = Seeds.Of();
         output.WriteLine($"seed {seed}, {Cases} jumps");
         var dice = new Random(seed);
@@ -90,22 +93,22 @@ public sealed class ClockWatchTests(ITestOutputHelper output)
         {
             var (by, minutes) = (Jumps[dice.Next(Jumps.Length)], dice.Next(1, 40));
             time.Jump(by);
-            Holds(ringer.Look(), app, passed);
+            Holds(ringer.Look(), book, passed);
             time.Advance(TimeSpan.FromMinutes(minutes));
             passed += Duration.FromMinutes(minutes);
-            Holds(ringer.Look(), app, passed);
+            Holds(ringer.Look(), book, passed);
             time.Jump(-by);
             var state = ringer.Look();
-            Holds(state, app, passed);
+            Holds(state, book, passed);
             if (state.Ringing.FirstOrDefault(r => r.Due <= passed) is { } ring)
             {
                 answered.Add(ring.Id);
-                Assert.Equal(AnswerKind.Accepted, (await app.Book.Enter(new AnswerRing(Guid.NewGuid(), "petra", "wall", ring.Id, Domain.Reminders.RingAnswerKind.Done, ""), TestContext.Current.CancellationToken)).Kind);
+                Assert.Equal(AnswerKind.Accepted, (await book.Enter(new AnswerRing(Guid.NewGuid(), "petra", "wall", ring.Id, Domain.Reminders.RingAnswerKind.Done, ""), TestContext.Current.CancellationToken)).Kind);
             }
 
             // Answers of cakes that were handed over are in the book, but not in what stands.
-            var planned = app.Book.State.Orders.Where(o => Stages.IsPlanned(o.Stage)).Select(o => o.Id.ToString("N")).ToList();
-            Assert.Equal(answered.Where(a => planned.Exists(o => a.Contains(o, StringComparison.Ordinal))), app.Book.State.Answers.Select(a => a.Ring));
+            var planned = book.State.Orders.Where(o => Stages.IsPlanned(o.Stage)).Select(o => o.Id.ToString("N")).ToList();
+            Assert.Equal(answered.Where(a => planned.Exists(o => a.Contains(o, StringComparison.Ordinal))), book.State.Answers.Select(a => a.Ring));
         }
 
         Assert.Distinct(answered);
@@ -113,12 +116,12 @@ public sealed class ClockWatchTests(ITestOutputHelper output)
         output.WriteLine($"{answered.Count} rings answered");
     }
 
-    private static void Holds(WhatRings state, KitchenShop app, Instant passed)
+    private static void Holds(WhatRings state, OrderBook book, Instant passed)
     {
         var ringing = state.Ringing.Select(r => r.Id).ToList();
         Assert.Distinct(ringing);
-        var due = DueSteps.Of(app.Book.State, passed);
+        var due = DueSteps.Of(book.State, passed);
         Assert.Empty(due.Except(state.Ringing.SelectMany(r => r.Steps)));
-        Assert.Empty(state.Ringing.SelectMany(r => r.Steps).Except(DueSteps.Of(app.Book.State, Instant.Max(passed, state.Now))));
+        Assert.Empty(state.Ringing.SelectMany(r => r.Steps).Except(DueSteps.Of(book.State, Instant.Max(passed, state.Now))));
     }
 }

@@ -55,10 +55,10 @@ internal static class HandRules
              WHERE NOT EXISTS (SELECT 1 FROM audit a
                                 WHERE a.Command = 'AnswerRing' AND a.Outcome = 'Accepted' AND a.Subject = r.Ring AND a.At = r.At)
             """),
-        new("C8", "A ring answered done has its tick; one put off says until when; one that can't be done says why.", """
+        new("C8", "A ring answered done has its tick, but one of a food limit, which ticks nothing; one put off says until when; one that can't be done says why.", """
             SELECT 'answer ' || Seq FROM ring_answers r
              WHERE CASE Kind
-                   WHEN 'Done' THEN Undone IS NULL AND NOT EXISTS (
+                   WHEN 'Done' THEN Undone IS NULL AND Ring NOT LIKE 'FoodLimit:%' AND NOT EXISTS (
                         SELECT 1 FROM ticks t WHERE t.Undone IS NULL AND t.Step = substr(r.Ring, instr(r.Ring, ':') + 1))
                    WHEN 'Later' THEN Until IS NULL OR Until <= At
                    WHEN 'Cannot' THEN trim(Reason) = ''
