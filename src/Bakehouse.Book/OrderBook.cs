@@ -4,6 +4,7 @@ using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Reading;
 using Bakehouse.Book.Tables;
+using Bakehouse.Domain;
 using Bakehouse.Domain.Planning;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
@@ -25,6 +26,8 @@ public sealed class OrderBook : IBook, IDisposable
     private readonly Announcer announcer;
     private readonly SemaphoreSlim turn = new(1);
     private int closed;
+    private int diskFaults;
+    private bool behind;
 
     private OrderBook(BookFile file, IPlanner planner, IClock clock, ILogger log)
     {
@@ -46,9 +49,13 @@ public sealed class OrderBook : IBook, IDisposable
 
     /// <summary>Opens the book at a path, or makes a new one.</summary>
     /// <exception cref="BookClosedException">It is open elsewhere, from a newer version, or can't be read.</exception>
-    public static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log = null)
+    public static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log = null) =>
+        Open(path, planner, clock, log, null);
+
+    /// <summary>The same; a test puts faults into the contexts.</summary>
+    internal static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log, Action<DbContextOptionsBuilder>? also)
     {
-        var opened = BookFile.Open(path);
+        var opened = BookFile.Open(path, also);
         try
         {
             return new OrderBook(opened, planner, clock, log ?? NullLogger<OrderBook>.Instance);
@@ -93,7 +100,9 @@ public sealed class OrderBook : IBook, IDisposable
         await turn.WaitAsync(cancel);
         try
         {
-            State = StateReader.At(State, clock.GetCurrentInstant());
+            var now = clock.GetCurrentInstant();
+            State = behind ? await Task.Run(() => reader.Read(now), CancellationToken.None) : StateReader.At(State, now);
+            behind = false;
             announcer.Tell(State);
         }
         finally
@@ -128,6 +137,11 @@ public sealed class OrderBook : IBook, IDisposable
     /// <summary>A disk that does not take it is told to the person, and the command is not remembered: it may be sent again.</summary>
     private Answer EnterOrSay(Command command)
     {
+        if (diskFaults > 1)
+        {
+            return Said(DiskTrouble.NoMore);
+        }
+
         try
         {
             return EnterWithRetry(command);
@@ -135,7 +149,44 @@ public sealed class OrderBook : IBook, IDisposable
         catch (Exception trouble) when (DiskTrouble.Of(trouble) is { } told)
         {
             log.LogError(trouble, "Command {Command} {Id} was not written", command.GetType().Name, command.Id);
-            return new Answer(AnswerKind.Refused, told.Sentence, [told], null, new Dictionary<string, int>());
+            return DiskTrouble.IsUnknown(trouble) ? LookedUp(command, told) : Said(told);
+        }
+    }
+
+    /// <summary>After a fault of the disk only the book itself can say whether the command is in it.</summary>
+    private Answer LookedUp(Command command, Problem told)
+    {
+        diskFaults++;
+        try
+        {
+            file.Reopen();
+            var answered = ledger.AnswerTo(command);
+            ReadAgain(clock.GetCurrentInstant());
+            return answered ?? Said(DiskTrouble.NotThere);
+        }
+        catch (Exception trouble) when (DiskTrouble.Of(trouble) is not null)
+        {
+            log.LogError(trouble, "Command {Command} {Id} could not be looked up", command.GetType().Name, command.Id);
+            behind = true;
+            return Said(told);
+        }
+    }
+
+    private static Answer Said(Problem told) => new(AnswerKind.Refused, told.Sentence, [told], null, new Dictionary<string, int>());
+
+    /// <summary>What was written stands, whether it can be read at this moment or not; if not, the next command reads first.</summary>
+    private void ReadAgain(Instant now)
+    {
+        try
+        {
+            State = reader.Read(now);
+            behind = false;
+            announcer.Tell(State);
+        }
+        catch (Exception trouble) when (DiskTrouble.Of(trouble) is not null)
+        {
+            log.LogError(trouble, "The book could not be read after head {Head}", State.Head);
+            behind = true;
         }
     }
 
@@ -157,6 +208,13 @@ public sealed class OrderBook : IBook, IDisposable
 
     private Answer EnterOnce(Command command)
     {
+        if (behind)
+        {
+            State = reader.Read(clock.GetCurrentInstant());
+            behind = false;
+            announcer.Tell(State);
+        }
+
         if (ledger.AnswerTo(command) is { } answered)
         {
             return answered;
@@ -168,8 +226,7 @@ public sealed class OrderBook : IBook, IDisposable
         ledger.Write(command, outcome, before, now);
         if (outcome.Change is { MovesHead: true })
         {
-            State = reader.Read(now);
-            announcer.Tell(State);
+            ReadAgain(now);
         }
 
         return outcome.Answer;

@@ -7,6 +7,7 @@ using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Planner.Quick;
+using Microsoft.EntityFrameworkCore;
 using NodaTime;
 using NodaTime.Testing;
 
@@ -17,8 +18,11 @@ internal sealed class BookOnDisk : IDisposable
 
     private readonly IPlanner planner;
 
-    public BookOnDisk(bool withShop = true, IPlanner? planner = null)
+    private readonly Action<DbContextOptionsBuilder>? also;
+
+    public BookOnDisk(bool withShop = true, IPlanner? planner = null, Action<DbContextOptionsBuilder>? also = null)
     {
+        this.also = also;
         this.planner = planner ?? new QuickPlanner();
         Book = Open();
         if (withShop)
@@ -39,7 +43,7 @@ internal sealed class BookOnDisk : IDisposable
     /// <summary>The sample's shop, as somebody would type it in.</summary>
     public static Shop Shop { get; } = SampleBakery.Shop with { Version = 0, IsSample = false };
 
-    public OrderBook Open() => OrderBook.Open(Path, planner, Clock);
+    public OrderBook Open() => OrderBook.Open(Path, planner, Clock, null, also);
 
     public void Reopen()
     {

@@ -14,17 +14,18 @@ internal sealed class BookFile : IDisposable
     private readonly PooledDbContextFactory<BookContext> contexts;
     private readonly BookLock hold;
 
-    private BookFile(string path, BookLock hold)
+    private BookFile(string path, BookLock hold, Action<DbContextOptionsBuilder>? also)
     {
         Path = path;
         this.hold = hold;
-        contexts = new PooledDbContextFactory<BookContext>(Options(path));
+        contexts = new PooledDbContextFactory<BookContext>(Options(path, also));
     }
 
     public string Path { get; }
 
     /// <summary>Opens the book at a path, or makes one. A file of a newer version is refused and stays as it is.</summary>
-    public static BookFile Open(string path)
+    /// <param name="also">What else each context gets: a test puts faults there.</param>
+    public static BookFile Open(string path, Action<DbContextOptionsBuilder>? also = null)
     {
         var full = System.IO.Path.GetFullPath(path);
         MakeFolder(full);
@@ -32,17 +33,19 @@ internal sealed class BookFile : IDisposable
         try
         {
             RefuseOldEngine();
-            var file = new BookFile(full, taken);
+            RefuseReadOnly(full);
+            BookMigrations.BringUpToDate(full, also);
+            var file = new BookFile(full, taken, also);
             using var context = file.Context();
-            BookMigrations.BringUpToDate(context, full);
+            context.Database.OpenConnection();
             return file;
         }
         catch (Exception trouble)
         {
             taken.Dispose();
-            if (trouble is SqliteException sqlite)
+            if (ClosedDisk.Of(full, trouble) is { } closed)
             {
-                throw new BookClosedException($"The book {full} can't be read: {sqlite.Message} Check the disk, or open the last backup.", sqlite);
+                throw closed;
             }
 
             throw;
@@ -52,22 +55,29 @@ internal sealed class BookFile : IDisposable
     /// <summary>A context for one operation.</summary>
     public BookContext Context() => contexts.CreateDbContext();
 
+    /// <summary>Closes every idle connection, so that the next operation opens the file anew.</summary>
+    public void Reopen()
+    {
+        using var context = Context();
+        SqliteConnection.ClearPool((SqliteConnection)context.Database.GetDbConnection());
+    }
+
     public void Dispose()
     {
-        using (var context = Context())
-        {
-            SqliteConnection.ClearPool((SqliteConnection)context.Database.GetDbConnection());
-        }
-
+        Reopen();
         hold.Dispose();
     }
 
-    internal static DbContextOptions<BookContext> Options(string path) => new DbContextOptionsBuilder<BookContext>()
-        .UseSqlite(
-            new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, DefaultTimeout = 5 }.ToString(),
-            s => s.MigrationsAssembly(BookContext.Migrations))
-        .AddInterceptors(new Pragmas())
-        .Options;
+    internal static DbContextOptions<BookContext> Options(string path, Action<DbContextOptionsBuilder>? also = null, bool pooling = true)
+    {
+        var options = new DbContextOptionsBuilder<BookContext>()
+            .UseSqlite(
+                new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, DefaultTimeout = 5, Pooling = pooling }.ToString(),
+                s => s.MigrationsAssembly(BookContext.Migrations))
+            .AddInterceptors(new Pragmas());
+        also?.Invoke(options);
+        return options.Options;
+    }
 
     private static void MakeFolder(string path)
     {
@@ -77,7 +87,16 @@ internal sealed class BookFile : IDisposable
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new BookClosedException($"The folder of the book {path} can't be made: {trouble.Message}", trouble);
+            throw ClosedDisk.Of(path, trouble) ?? new BookClosedException($"The folder of the book {path} can't be made: {trouble.Message}", trouble);
+        }
+    }
+
+    /// <summary>A book that may only be read could not even be opened to read: the write-ahead log must be written.</summary>
+    private static void RefuseReadOnly(string path)
+    {
+        if (File.Exists(path))
+        {
+            using var mayWrite = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
         }
     }
 
@@ -87,7 +106,7 @@ internal sealed class BookFile : IDisposable
         memory.Open();
         if (Version.Parse(memory.ServerVersion) < Oldest)
         {
-            throw new BookClosedException($"The SQLite library is {memory.ServerVersion}; the book needs {Oldest} or newer.");
+            throw new BookClosedException($"The SQLite library is {memory.ServerVersion}; the book needs {Oldest} or newer.", why: WhyClosed.Unfit);
         }
     }
 }

@@ -9,27 +9,30 @@ internal sealed class BookLock : IDisposable
 
     private BookLock(FileStream file) => this.file = file;
 
-    /// <summary>Takes the lock, or says which process has it.</summary>
+    /// <summary>Takes the lock, or says which process on which machine has it, or why none can be taken.</summary>
     public static BookLock Take(string book)
     {
-        var path = book + ".lock";
         FileStream taken;
         try
         {
-            taken = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            taken = new FileStream(book + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
-        catch (IOException trouble)
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new BookClosedException($"Another Bakehouse ({Holder(book)}) has the book {book} open. Close it first, or open another book.", trouble);
-        }
-        catch (UnauthorizedAccessException trouble)
-        {
-            throw new BookClosedException($"Bakehouse may not write beside the book {book}. Let it write to that folder, or name another.", trouble);
+            throw ClosedDisk.Of(book, trouble) ?? new BookClosedException($"Another Bakehouse ({Holder(book)}) has the book {book} open. Close it first, or open another book.", trouble, WhyClosed.OpenElsewhere);
         }
 
-        // The lock file itself can't be read by others while it is held.
-        File.WriteAllText(PidOf(book), Environment.ProcessId.ToString(CultureInfo.InvariantCulture));
-        return new BookLock(taken);
+        try
+        {
+            // The lock file itself can't be read by others while it is held.
+            File.WriteAllText(PidOf(book), string.Create(CultureInfo.InvariantCulture, $"{Environment.ProcessId} on {Environment.MachineName}"));
+            return new BookLock(taken);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            taken.Dispose();
+            throw ClosedDisk.Of(book, trouble) ?? new BookClosedException($"Nothing can be written beside the book {book}: {trouble.Message}", trouble);
+        }
     }
 
     public void Dispose() => file.Dispose();

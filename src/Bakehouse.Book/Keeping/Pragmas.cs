@@ -40,7 +40,7 @@ internal sealed class Pragmas : DbConnectionInterceptor
         var read = Read(connection);
         foreach (var (name, value) in Wanted.Where(w => read[w.Name] != w.Value))
         {
-            throw new BookClosedException($"The book asked for {name} {value} and reads {read[name]}: it would not be kept well. Put it on a local disk.");
+            throw new BookClosedException($"The book asked for {name} {value} and reads {read[name]}: it would not be kept well. Put it on a local disk.", why: WhyClosed.Unfit);
         }
     }
 

@@ -44,7 +44,7 @@ internal static class OpenDoor
     /// <summary>Answers "ok" as long as the process lives.</summary>
     public static void MapHealth(this WebApplication app) => app.MapGet("/healthz", () => "ok");
 
-    /// <summary>Opens the book, fills the sample if asked, starts, prints the address, waits. 0 when closed in order, 2 when the book is used, 3 when it can't be opened.</summary>
+    /// <summary>Opens the book, fills the sample if asked, starts, prints the address, waits. 0 when closed in order, 2 when the sample was asked for and the book is used, else why the book is closed (<see cref="WhyClosed"/>, 3 to 9).</summary>
     public static async Task<int> OpenTheDoor(this WebApplication app, string[] args)
     {
         IBook book;
@@ -55,7 +55,7 @@ internal static class OpenDoor
         catch (BookClosedException closed)
         {
             await Console.Error.WriteLineAsync(closed.Message);
-            return 3;
+            return (int)closed.Why;
         }
 
         if (args.Contains(SampleFlag))

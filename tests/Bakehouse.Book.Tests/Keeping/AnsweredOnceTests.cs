@@ -99,6 +99,12 @@ public sealed class AnsweredOnceTests
                 return new WriteOrder(id, person, device, BookOnDisk.Order());
             case nameof(KeepDraft):
                 return new KeepDraft(id, person, device, "{\"name\":\"Mo");
+            case nameof(TrustClock):
+                return new TrustClock(id, person, device);
+            case nameof(RenewCalendar):
+                return new RenewCalendar(id, person, device, person, new string('A', 64));
+            case nameof(StopCalendar):
+                return new StopCalendar(id, person, device, person);
             case "a refused order":
                 return new WriteOrder(id, person, device, BookOnDisk.Order(""));
             case "a stranger's order":

@@ -44,7 +44,8 @@ public sealed class OpeningTests
 
         var refused = Assert.Throws<BookClosedException>(disk.Open);
 
-        Assert.Contains(Environment.ProcessId.ToString(CultureInfo.InvariantCulture), refused.Message, StringComparison.Ordinal);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId} on {Environment.MachineName}"), refused.Message, StringComparison.Ordinal);
+        Assert.Equal(WhyClosed.OpenElsewhere, refused.Why);
     }
 
     // A process killed while it migrates leaves exactly this behind: the row, and nothing of the migration.

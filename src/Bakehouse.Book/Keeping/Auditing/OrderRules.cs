@@ -62,5 +62,14 @@ internal static class OrderRules
             SELECT 'shop version ' || Version FROM shops s
              WHERE NOT EXISTS (SELECT 1 FROM audit a WHERE a.At = s.Written AND a.Person = s.Person AND a.Device = s.Device AND a.Outcome = 'Accepted')
             """),
+        new("B9", "Every address of a calendar was made by an accepted command, each command made one, and one a person is open.", """
+            SELECT 'calendar of ' || Person FROM calendars c
+             GROUP BY Person
+            HAVING sum(Ended IS NULL) > 1
+                OR count(*) <> (SELECT count(*) FROM audit a WHERE a.Command = 'RenewCalendar' AND a.Outcome = 'Accepted' AND a.Subject = c.Person)
+            UNION ALL
+            SELECT 'command ' || CommandId FROM audit a
+             WHERE Command = 'RenewCalendar' AND Outcome = 'Accepted' AND NOT EXISTS (SELECT 1 FROM calendars c WHERE c.Person = a.Subject AND c.Made = a.At)
+            """),
     ];
 }

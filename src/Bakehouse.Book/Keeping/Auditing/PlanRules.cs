@@ -7,13 +7,13 @@ namespace Bakehouse.Book.Keeping.Auditing;
 internal static class PlanRules
 {
     /// <summary>
-    /// The newest version of each order. A tick is a fact even if no plan can follow it: then the wall may lag behind the orders that
-    /// were last written before it (<c>lags</c>).
+    /// The newest version of each order. A tick is a fact even if no plan can follow it, and its answer says so: then the wall may lag
+    /// behind the orders that were last written before it (<c>lags</c>).
     /// </summary>
     private const string Newest = """
         WITH newest AS (
           SELECT Id, Stage, Document, Stage IN ('Kept', 'Booked', 'InWork', 'Ready') AS planned,
-                 EXISTS (SELECT 1 FROM done d WHERE d.At >= o.Written AND d.Answer LIKE '%the plan can''t follow%') AS lags
+                 EXISTS (SELECT 1 FROM done d WHERE d.At >= o.Written AND json_extract(d.Answer, '$.message') LIKE 'Written%') AS lags
             FROM orders o
            WHERE Version = (SELECT max(Version) FROM orders n WHERE n.Id = o.Id))
 
@@ -37,10 +37,11 @@ internal static class PlanRules
 
     public static readonly IReadOnlyList<AuditRule> All =
     [
-        new("D1", "Every tier of a planned order stands in the plan.", Newest + """
+        // A cake that finds no room hangs on the wall with no step at all; that it waits is told by the Judge.
+        new("D1", "An order that stands in the plan stands there with every tier.", Newest + """
             SELECT 'order ' || n.Id || ' tier ' || json_extract(tier.value, '$.id')
               FROM newest n, json_each(n.Document, '$.tiers') tier
-             WHERE n.planned AND NOT n.lags
+             WHERE n.planned AND NOT n.lags AND EXISTS (SELECT 1 FROM wall_steps w WHERE w.Step LIKE n.Id || '.%')
                AND NOT EXISTS (SELECT 1 FROM wall_steps w
                                 WHERE w.Step LIKE n.Id || '.' || replace(json_extract(tier.value, '$.id'), '-', '') || '.%')
             """),
