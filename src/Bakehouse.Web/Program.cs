@@ -1,6 +1,7 @@
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.Copies;
+using Bakehouse.Web.IsAllWell;
 using Bakehouse.Web.Shell;
 using Bakehouse.Web.TheKitchen;
 using Bakehouse.Web.Verbs;
@@ -18,12 +19,14 @@ builder.Services.AddTime();
 builder.OpenBook();
 builder.AddBell();
 builder.AddCopies();
+builder.Services.AddSingleton<WellReader>();
 builder.Services.AddPages();
 
 var app = builder.Build();
 app.UseGuards();
 app.MapStaticAssets();
 app.MapHealth();
+app.MapAsking();
 app.MapWho();
 app.MapKitchen();
 app.MapCalendar();

@@ -18,6 +18,7 @@ public sealed class RightsTests
             ["kitchen"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
             ["calendar"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter, Role.Driver],
             ["shop"] = [Role.Owner],
+            ["well"] = [Role.Owner],
             ["nowhere"] = [],
         };
         foreach (var (row, roles) in allowed)

@@ -21,6 +21,7 @@ public static class Rights
         ["kitchen"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
         ["calendar"] = Everybody,
         ["shop"] = [Role.Owner],
+        ["well"] = [Role.Owner],
     };
 
     /// <summary>Open before anybody has said who they are.</summary>

@@ -38,6 +38,10 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
             "The kitchen",
             "The next step of each person stands in the biggest letters. A tap on Done moves on to the next. A tap on Undo takes it back for 10 seconds.",
             [("How do I answer a ring?", ["Done if it is done.", "+10 min while there is time.", "Can't, and say why."])]),
+        ["well"] = new(
+            "Is all well?",
+            "Each line is something that the shop relies on. The worst mark stands at the top. Where something is to be done, it is said in bold.",
+            [("How do I get copies on another disk?", ["Plug it in.", "Start Bakehouse with --Copies:Second= and the folder on it.", "Look here after an hour."])]),
         ["shop"] = new(
             "Shop",
             "What stands here decides what can be promised. Sizes are inside sizes, measured with a tape. A change counts from the next plan on.",

@@ -21,6 +21,9 @@ public sealed record CopyTaken(Instant At, string? Path, string? Second, IReadOn
 /// <param name="second">Another disk, or null if the owner named none.</param>
 public sealed class BookCopies(string book, CopyFolder first, CopyFolder? second)
 {
+    /// <summary>The book's file.</summary>
+    public string Book => book;
+
     /// <summary>Where copies lie.</summary>
     public CopyFolder First => first;
 
