@@ -41,7 +41,7 @@ public static partial class OrderChecks
         var last = now.InZone(zone).Date.PlusDays(shop.Settings.PlanDays);
         if (Stages.IsPlanned(order.Stage) && order.Version == 0 && at.InZone(zone, Resolvers.LenientResolver).ToInstant() - now < notice)
         {
-            yield return new Problem("When", Say(at), $"The shop asks for {shop.Settings.NoticeHours} h notice.", $"Choose {Say((now + notice).InZone(zone).LocalDateTime)} or later, or change the notice in Shop.");
+            yield return new Problem("When", Say(at), $"The shop asks for {shop.Settings.NoticeHours} h notice.", $"Choose {Say((now + notice).InZone(zone).LocalDateTime)} or later, in the opening hours.");
         }
 
         if (at.Date > last)

@@ -48,7 +48,32 @@ public static partial class OrderChecks
             problems.Add(new Problem("Allergies", "", "It is not said what to avoid.", "Write it in the customer's own words."));
         }
 
+        problems.AddRange(MadeWith(order));
         return problems;
+    }
+
+    /// <summary>
+    /// What the order avoids and is known to be made with. What is not found here may still be in it: recipes are not worked out yet.
+    /// </summary>
+    private static IEnumerable<Problem> MadeWith(Order order)
+    {
+        if (order.Allergies.Kind != AllergyKind.Avoid)
+        {
+            yield break;
+        }
+
+        var made = order.Tiers
+            .SelectMany(t => ((string?, IReadOnlyList<string>)[])[(Sponge.Of(t.Sponge)?.Name, Sponge.Of(t.Sponge)?.Has ?? []), (Filling.Of(t.Filling)?.Name, t.Layers > 1 ? Filling.Of(t.Filling)?.Has ?? [] : [])])
+            .Append(("Buttercream for the coat", Filling.Of("buttercream")!.Has))
+            .DistinctBy(m => m.Item1, StringComparer.Ordinal);
+        foreach (var (name, has) in made)
+        {
+            var met = has.Intersect(order.Allergies.Avoid, StringComparer.OrdinalIgnoreCase).ToList();
+            if (met.Count > 0)
+            {
+                yield return new Problem("Allergies", string.Join(", ", met), $"{name} is made with that.", "Choose another sponge or filling, or refuse the order. Check the recipe yourself, too.");
+            }
+        }
     }
 
     /// <summary>

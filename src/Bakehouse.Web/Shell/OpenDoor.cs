@@ -60,6 +60,12 @@ internal static class OpenDoor
 
         if (args.Contains(SampleFlag))
         {
+            if (book.State.Shop is { } used)
+            {
+                await Console.Error.WriteLineAsync($"This book is in use by {used.Name}. Start without {SampleFlag}, or name an empty book in BAKEHOUSE_BOOK.");
+                return 2;
+            }
+
             var answer = await book.Enter(new OpenSample(Guid.NewGuid(), "", "start"));
             if (answer.Kind != AnswerKind.Accepted)
             {

@@ -5,7 +5,10 @@ using PhoneNumbers;
 /// <summary>Telephone numbers by the numbering plans of the ITU (E.164), as libphonenumber knows them.</summary>
 public static class Phone
 {
-    /// <summary>The number in E.164 form, or null if it is none in that country.</summary>
+    /// <summary>
+    /// The number in E.164 form, or null if it can't be one in that country by its length. A number that is not given out yet is taken:
+    /// numbering plans grow, and a customer must not be sent away for it.
+    /// </summary>
     /// <param name="country">ISO 3166 code, for numbers typed without a prefix.</param>
     public static string? Read(string text, string country)
     {
@@ -13,7 +16,7 @@ public static class Phone
         try
         {
             var number = known.Parse(text, country);
-            return known.IsValidNumber(number) ? known.Format(number, PhoneNumberFormat.E164) : null;
+            return known.IsPossibleNumber(number) ? known.Format(number, PhoneNumberFormat.E164) : null;
         }
         catch (NumberParseException)
         {
