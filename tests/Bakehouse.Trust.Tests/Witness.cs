@@ -91,13 +91,13 @@ internal sealed class Witness
         }
 
         var there = versions.Select(v => (v.Id, v.Version)).ToHashSet();
-        var told = shown.Values.Where(s => s is { Command: WriteOrder, Answer: { Kind: AnswerKind.Accepted, Order: not null } }).Select(s => (Id: s.Answer.Order!.Id.ToString("N"), s.Answer.Order.Version)).ToList();
-        foreach (var lost in told.Where(t => !there.Contains(t)))
+        var told = shown.Values.Where(s => s.Answer is { Kind: AnswerKind.Accepted, Order: not null }).Select(s => (s.Command, Version: (Id: s.Answer.Order!.Id.ToString("N"), s.Answer.Order.Version))).ToList();
+        foreach (var lost in told.Select(t => t.Version).Where(v => !there.Contains(v)).Distinct())
         {
             yield return $"Order {lost.Id} version {lost.Version} was accepted and is not there.";
         }
 
-        foreach (var twice in told.GroupBy(t => t).Where(g => g.Count() > 1))
+        foreach (var twice in told.Where(t => t.Command is WriteOrder).GroupBy(t => t.Version).Where(g => g.Count() > 1))
         {
             yield return $"Order {twice.Key.Id} version {twice.Key.Version} was accepted for {twice.Count()} commands.";
         }
