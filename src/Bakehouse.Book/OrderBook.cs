@@ -82,6 +82,19 @@ public sealed class OrderBook : IBook, IDisposable
     }
 
     /// <inheritdoc/>
+    public Task<Foreseen> Foresee(Command command, CancellationToken cancel = default)
+    {
+        var (state, now) = (State, clock.GetCurrentInstant());
+        return Task.Run(
+            () =>
+            {
+                var outcome = Entry.Decide(command, new Desk(state, planner, now, file));
+                return new Foreseen(outcome.Answer, state.Head, outcome.Change is { } change ? change.Wall : state.Wall);
+            },
+            cancel);
+    }
+
+    /// <inheritdoc/>
     public Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default) => Read<IReadOnlyList<OrderVersion>>(
         book => [.. book.Orders.AsNoTracking().Where(r => r.Id == order).OrderBy(r => r.Version).AsEnumerable().Select(r => new OrderVersion(r.Order(), r.Person, r.Device, r.Written))],
         cancel);

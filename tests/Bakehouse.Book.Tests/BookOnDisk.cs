@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Tests;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping.Auditing;
+using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -72,6 +73,19 @@ internal sealed class BookOnDisk : IDisposable
         AllergyAnswer.NoneTold,
         "",
         "");
+
+    /// <summary>Pins a step where the wall has it, or elsewhere.</summary>
+    public PinStep Pin(string step, Guid? id = null, string person = "ines", int later = 0, IReadOnlyList<string>? people = null)
+    {
+        var wall = Book.State.Wall!;
+        var row = wall.Plan.Steps.Single(r => r.Step == step);
+        return new PinStep(id ?? NewId(), person, "counter", step, wall.Epoch + Duration.FromMinutes(row.Start + later), people ?? row.People, row.Machine, Book.State.Head);
+    }
+
+    /// <summary>Counter bake of Petra and the first oven, Tuesdays to Saturdays from six to half past seven.</summary>
+    public static Chore Chore() => new(
+        NewId(), 0, ChoreKind.CounterBake, "Counter bake", new LocalDate(2026, 10, 14), new LocalTime(6, 0), new LocalTime(7, 30),
+        [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Friday, IsoDayOfWeek.Saturday], null, ["petra"], ["oven1"], []);
 
     public void Dispose()
     {

@@ -1,6 +1,7 @@
 namespace Bakehouse.Trust.Tests;
 
 using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -27,6 +28,10 @@ internal static class Deeds
         (4, typeof(MoveStage), Move),
         (8, typeof(KeepDraft), (shop, at) => new KeepDraft(shop.NewId(), at.Person, at.Device, shop.Happens(30) ? null : $"{{\"name\":\"{shop.Between(1, 999)}\"}}")),
         (1, typeof(WriteShop), NewHours),
+        (3, typeof(PinStep), Pin),
+        (1, typeof(UnpinStep), (shop, at) => at.Seen.Pins.Count == 0 ? null : new UnpinStep(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Pins).Step)),
+        (1, typeof(TakeBackMove), TakeBack),
+        (1, typeof(WriteChore), Chores),
         (1, typeof(RenewCalendar), (shop, at) => new RenewCalendar(shop.NewId(), at.Person, at.Device, at.Person, $"{shop.NewId():N}{shop.NewId():N}")),
         (1, typeof(StopCalendar), (shop, at) => new StopCalendar(shop.NewId(), at.Person, at.Device, at.Person)),
         (1, typeof(TrustClock), (shop, at) => new TrustClock(shop.NewId(), at.Person, at.Device)),
@@ -111,6 +116,38 @@ internal static class Deeds
         var all = at.Seen.Orders.Where(o => Stages.After(o.Stage).Count > 0).ToList();
         return all.Count == 0 || shop.OneOf(all) is not { } order ? null
             : new MoveStage(shop.NewId(), at.Person, at.Device, order.Id, order.Version, shop.OneOf([.. Stages.After(order.Stage)]));
+    }
+
+    /// <summary>A step of the wall, at its place or up to three hours away, mostly with its own people.</summary>
+    private static PinStep? Pin(SimulatedShop shop, Screen at)
+    {
+        if (at.Seen.Wall is not { Plan.Steps.Count: > 0 } wall)
+        {
+            return null;
+        }
+
+        var row = shop.OneOf(wall.Plan.Steps);
+        var away = shop.Happens(40) ? 0 : shop.Between(-36, 36) * 5;
+        var people = row.People.Count == 1 && shop.Happens(20) ? [shop.OneOf(at.Seen.Shop!.People).Id] : row.People;
+        return at.Moved = new PinStep(shop.NewId(), at.Person, at.Device, row.Step, wall.Epoch + Duration.FromMinutes(row.Start + away), people, row.Machine, at.Seen.Head);
+    }
+
+    /// <summary>The newest move that was made on this screen.</summary>
+    private static TakeBackMove? TakeBack(SimulatedShop shop, Screen at) =>
+        at.Moved is { } last ? new TakeBackMove(shop.NewId(), at.Person, at.Device, last.Id) : null;
+
+    /// <summary>A new chore of an hour, or one taken away; few at a time, so that cakes find room.</summary>
+    private static WriteChore Chores(SimulatedShop shop, Screen at)
+    {
+        if (at.Seen.Chores.Count > 1)
+        {
+            return new WriteChore(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Chores) with { Dropped = true });
+        }
+
+        var from = new LocalTime(shop.Between(6, 16), 0);
+        return new WriteChore(shop.NewId(), at.Person, at.Device, new Chore(
+            shop.NewId(), 0, ChoreKind.Cleaning, "Clean", Day(shop), from, from.PlusHours(1), shop.Happens(50) ? [] : [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Friday], null,
+            [shop.OneOf(at.Seen.Shop!.People).Id], [], shop.Happens(30) ? [shop.OneOf(at.Seen.Shop.Shelves).Id] : []));
     }
 
     private static WriteShop NewHours(SimulatedShop shop, Screen at)

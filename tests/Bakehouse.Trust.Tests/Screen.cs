@@ -14,5 +14,8 @@ internal sealed class Screen(string device, string person)
 
     public bool Gone { get; set; }
 
+    /// <summary>The newest move that was made here, to be taken back.</summary>
+    public PinStep? Moved { get; set; }
+
     public Queue<Command> Unsent { get; } = [];
 }

@@ -54,6 +54,12 @@ public sealed class BookInHand : IBook
         });
     }
 
+    /// <summary>What a command would do; nothing, unless told.</summary>
+    public Func<Command, Foreseen>? Future { get; set; }
+
+    public Task<Foreseen> Foresee(Command command, CancellationToken cancel = default) =>
+        Task.FromResult(Future?.Invoke(command) ?? new Foreseen(Accepted(), State.Head, State.Wall));
+
     public Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default) =>
         Task.FromResult<IReadOnlyList<OrderVersion>>([.. written.Where(v => v.Order.Id == order)]);
 

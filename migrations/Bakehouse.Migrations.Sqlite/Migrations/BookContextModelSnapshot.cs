@@ -89,6 +89,45 @@ namespace Bakehouse.Migrations.Sqlite.Migrations
                     b.ToTable("calendars", (string)null);
                 });
 
+            modelBuilder.Entity("Bakehouse.Book.Tables.ChoreRow", b =>
+                {
+                    b.Property<long>("Seq")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Format")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Id")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Written")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Seq");
+
+                    b.HasIndex("Id", "Version")
+                        .IsUnique();
+
+                    b.ToTable("chores", (string)null);
+                });
+
             modelBuilder.Entity("Bakehouse.Book.Tables.DoneRow", b =>
                 {
                     b.Property<string>("Id")
@@ -215,6 +254,72 @@ namespace Bakehouse.Migrations.Sqlite.Migrations
                         .IsUnique();
 
                     b.ToTable("orders", (string)null);
+                });
+
+            modelBuilder.Entity("Bakehouse.Book.Tables.PinRow", b =>
+                {
+                    b.Property<long>("Seq")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Before")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Format")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Machine")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Move")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Order")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("People")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Start")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Step")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("Undone")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("UndonePerson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Written")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Seq");
+
+                    b.HasIndex("Move")
+                        .IsUnique();
+
+                    b.HasIndex("Order");
+
+                    b.HasIndex("Step")
+                        .IsUnique()
+                        .HasFilter("\"Undone\" IS NULL");
+
+                    b.ToTable("pins", (string)null);
                 });
 
             modelBuilder.Entity("Bakehouse.Book.Tables.RingAnswerRow", b =>

@@ -1,6 +1,7 @@
 namespace Bakehouse.Book.Entries;
 
 using Bakehouse.Domain;
+using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
@@ -60,6 +61,29 @@ public sealed record RenewCalendar(Guid Id, string Person, string Device, string
 
 /// <summary>Stop a person's calendar address. Everybody may for themselves, the owner for all.</summary>
 public sealed record StopCalendar(Guid Id, string Person, string Device, string For) : Command(Id, Person, Device);
+
+/// <summary>
+/// Put a step there and pin it: it stays until it is unpinned, and the others make way. At the place where it stands already it is
+/// only pinned. The owner may for all, a baker and a decorator for steps of their own.
+/// </summary>
+/// <param name="Start">When it begins.</param>
+/// <param name="People">Ids of who does it; empty if it needs no hands.</param>
+/// <param name="Machine">Oven or bowl, or null.</param>
+/// <param name="Head">The head on which it was looked at; if the plan has moved on since, the answer is a clash.</param>
+public sealed record PinStep(
+    Guid Id, string Person, string Device, string Step, Instant Start, IReadOnlyList<string> People, string? Machine, int Head) : Command(Id, Person, Device);
+
+/// <summary>Let a pinned step go. It stays where it is until something moves it.</summary>
+public sealed record UnpinStep(Guid Id, string Person, string Device, string Step) : Command(Id, Person, Device);
+
+/// <summary>Take a pin back with everything that it moved, while that can stand again.</summary>
+/// <param name="Move">Id of the <see cref="PinStep"/>.</param>
+public sealed record TakeBackMove(Guid Id, string Person, string Device, Guid Move) : Command(Id, Person, Device);
+
+/// <summary>
+/// Write work that is no order. Version 0 is new; else the version that was read. Dropped takes it away. The plan follows at once.
+/// </summary>
+public sealed record WriteChore(Guid Id, string Person, string Device, Chore Chore) : Command(Id, Person, Device);
 
 /// <summary>What the book says to a command. Kept with the command's id, so the same command hears the same answer.</summary>
 /// <param name="Kind">Accepted, or why not.</param>

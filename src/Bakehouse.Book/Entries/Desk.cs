@@ -19,7 +19,7 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
     /// <summary>True if the clock stands more than 2 min before the newest accepted fact.</summary>
     public bool ClockIsBehind => State.IsAhead(Now);
 
-    public Fitting Fitting => new(Planner, Shop, Now);
+    public Fitting Fitting => new(Planner, Shop, Now, State.Hand);
 
     /// <summary>The newest version of an order, or null.</summary>
     public Order? Order(Guid id) => State.Orders.FirstOrDefault(o => o.Id == id);

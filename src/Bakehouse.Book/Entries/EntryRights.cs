@@ -10,6 +10,8 @@ public static class EntryRights
     private static readonly Role[] TakesOrders = [Role.Owner, Role.Counter, Role.Baker];
     private static readonly Role[] MakesCakes = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter];
 
+    private static readonly Role[] PlansSteps = [Role.Owner, Role.Baker, Role.Decorator];
+
     private static readonly Role[] Everybody = Enum.GetValues<Role>();
 
     private static readonly Dictionary<Type, Role[]> Table = new()
@@ -22,6 +24,10 @@ public static class EntryRights
         [typeof(TickStep)] = MakesCakes,
         [typeof(UndoTick)] = MakesCakes,
         [typeof(AnswerRing)] = MakesCakes,
+        [typeof(PinStep)] = PlansSteps,
+        [typeof(UnpinStep)] = PlansSteps,
+        [typeof(TakeBackMove)] = PlansSteps,
+        [typeof(WriteChore)] = [Role.Owner],
         [typeof(TrustClock)] = [Role.Owner],
         [typeof(RenewCalendar)] = Everybody,
         [typeof(StopCalendar)] = Everybody,

@@ -7,19 +7,70 @@ using Bakehouse.Domain.Shops;
 using NodaTime;
 
 /// <summary>Fits a change into the plan on the wall, and has the Judge look at every plan before it is written.</summary>
-internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
+internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand hand)
 {
     private static readonly IReadOnlyDictionary<string, int> NobodyLate = new Dictionary<string, int>();
 
     /// <summary>Places one order while the others stand still.</summary>
     /// <param name="orders">All orders, the one to place among them as it shall be.</param>
     /// <param name="afresh">False if its rows may stay when they still can: nothing in it that the plan depends on has changed.</param>
-    public Fitted Place(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Order placed, bool afresh)
+    public Fitted Place(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Order placed, bool afresh) =>
+        LettingGo(f => f.PlaceHeld(orders, ticks, wall, placed, afresh));
+
+    /// <summary>Keeps the plan and pushes later what can't stand any more.</summary>
+    public Fitted Push(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => LettingGo(f => f.PushHeld(orders, ticks, wall));
+
+    /// <summary>Plans everything anew as far as it must move: the shop itself has changed.</summary>
+    public Fitted Replan(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => LettingGo(f => f.ReplanHeld(orders, ticks, wall));
+
+    /// <summary>
+    /// Puts one step where somebody wants it and pins it there; the others make way. Every other pin holds, or there is no plan.
+    /// </summary>
+    public Fitted Move(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Pin pin)
     {
-        var week = Week.From(orders, shop, ticks, wall, now);
+        var held = new Fitting(planner, shop, now, hand.With(pin));
+        var week = held.WeekOf(orders, ticks, Hung(wall, pin));
+        return week.Fixed.Any(f => f.Step == pin.Step && f.Why == "pinned")
+            ? week.Reference is { } kept && Judge.Examine(week, kept).Feasible ? new Fitted(new Wall(week.Epoch, kept), NobodyLate, [], []) : Look(week, orders, planner.Push)
+            : new Fitted(null, NobodyLate, [new Reason("It can’t be held there.", "Choose another time or place.")], []);
+    }
+
+    /// <summary>
+    /// A pin gives way where it leaves a cake without a plan: first the pins of the cakes that find no room, then all.
+    /// </summary>
+    private Fitted LettingGo(Func<Fitting, Fitted> fit)
+    {
+        var held = fit(this);
+        if (held is { IsPlan: true, Stuck.Count: 0 } || hand.Pins.Count == 0)
+        {
+            return held;
+        }
+
+        var stuck = held.Reasons.Concat(held.Stuck).Select(r => r.Order).OfType<string>().ToHashSet();
+        return new[] { hand.Pins.Where(p => !stuck.Contains(p.Step[..32])).ToList(), [] }
+            .Select(pins => fit(new Fitting(planner, shop, now, hand with { Pins = pins })))
+            .FirstOrDefault(f => f.IsPlan && (!held.IsPlan || f.Stuck.Count < held.Stuck.Count)) ?? held;
+    }
+
+    private Week WeekOf(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => Week.From(orders, shop, ticks, wall, now, hand);
+
+    /// <summary>The wall with that one row changed; out of a load that it leaves.</summary>
+    private static Wall Hung(Wall wall, Pin pin) => wall with
+    {
+        Plan = wall.Plan with
+        {
+            Steps = [.. wall.Plan.Steps.Select(r => r.Step != pin.Step || pin.Is(r, wall.Epoch)
+                ? r
+                : new StepRow(r.Step, (int)(pin.Start - wall.Epoch).TotalMinutes, pin.People, pin.Machine, null))],
+        },
+    };
+
+    private Fitted PlaceHeld(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Order placed, bool afresh)
+    {
+        var week = WeekOf(orders, ticks, wall);
         if (!StandStill(week, placed.Id))
         {
-            week = Week.From(orders, shop, ticks, Pushed(orders, ticks, wall, placed.Id), now);
+            week = WeekOf(orders, ticks, Pushed(orders, ticks, wall, placed.Id));
         }
 
         if (!afresh && week.Reference is { } kept && Judge.Examine(week, kept).Feasible)
@@ -28,19 +79,17 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
         }
 
         var bare = week with { Reference = Without(week, placed.Id) };
-        return StoppedByNone(Look(bare, orders, planner.Insert), orders, placed.Id, rest => Place(rest, ticks, wall, placed, afresh));
+        return StoppedByNone(Look(bare, orders, planner.Insert), orders, placed.Id, rest => PlaceHeld(rest, ticks, wall, placed, afresh));
     }
 
-    /// <summary>Keeps the plan and pushes later what can't stand any more.</summary>
-    public Fitted Push(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => StoppedByNone(
-        Look(Week.From(orders, shop, ticks, wall, now), orders, planner.Push), orders, null, rest => Push(rest, ticks, wall));
+    private Fitted PushHeld(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => StoppedByNone(
+        Look(WeekOf(orders, ticks, wall), orders, planner.Push), orders, null, rest => PushHeld(rest, ticks, wall));
 
-    /// <summary>Plans everything anew as far as it must move: the shop itself has changed.</summary>
-    public Fitted Replan(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall)
+    private Fitted ReplanHeld(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall)
     {
-        var pushed = Push(orders, ticks, wall);
+        var pushed = PushHeld(orders, ticks, wall);
         return pushed is { IsPlan: true, Stuck.Count: 0 } ? pushed
-            : StoppedByNone(Look(Week.From(orders, shop, ticks, wall, now), orders, planner.Plan), orders, null, rest => Replan(rest, ticks, wall));
+            : StoppedByNone(Look(WeekOf(orders, ticks, wall), orders, planner.Plan), orders, null, rest => ReplanHeld(rest, ticks, wall));
     }
 
     /// <summary>
@@ -87,7 +136,7 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now)
     private Wall? Pushed(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Guid placed)
     {
         var others = orders.Where(o => o.Id != placed).ToList();
-        var week = Week.From(others, shop, ticks, wall, now);
+        var week = WeekOf(others, ticks, wall);
         if (wall is null || planner.Push(week).Plan is not { } pushed)
         {
             return wall;

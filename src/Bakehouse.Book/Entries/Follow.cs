@@ -16,7 +16,8 @@ internal sealed record Follow(Wall? Wall, IReadOnlyDictionary<string, int> Late,
         var fitted = desk.Fitting.Push(desk.OrdersWith([.. changed]), ticks, desk.State.Wall);
         if (fitted.IsPlan)
         {
-            return new Follow(fitted.Wall, fitted.Late, fitted.Stuck.Count == 0 ? "" : $"Written. {string.Join(' ', fitted.Stuck.Select(r => $"{r.Sentence} {r.Try}"))}");
+            var said = fitted.Stuck.Select(r => $"{r.Sentence} {r.Try}").Append(new PlanWords(desk).Lost(fitted.Wall)).Where(s => s.Length > 0).ToList();
+            return new Follow(fitted.Wall, fitted.Late, said.Count == 0 ? "" : $"Written. {string.Join(' ', said)}");
         }
 
         var why = fitted.Reasons.Select(r => $"{r.Sentence} {r.Try}").Concat(fitted.Breaches.Select(b => $"{b.Rule}: {b.Sentence}"));

@@ -1,5 +1,6 @@
 namespace Bakehouse.Book.Reading;
 
+using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
@@ -37,6 +38,15 @@ public sealed record BookState(
     /// <summary>Open addresses of calendars, one a person at most.</summary>
     public IReadOnlyList<CalendarAddress> Calendars { get; init; } = [];
 
+    /// <summary>Pins that stand, one a step at most.</summary>
+    public IReadOnlyList<Pin> Pins { get; init; } = [];
+
+    /// <summary>Newest version of every chore that was not dropped.</summary>
+    public IReadOnlyList<Chore> Chores { get; init; } = [];
+
+    /// <summary>What the planner plans around.</summary>
+    public ByHand Hand => new(Pins, Chores);
+
     /// <summary>True if the book holds facts of more than 2 min later than this: then the clock is wrong, or was.</summary>
     public bool IsAhead(Instant now) => Newest != Instant.MinValue && Newest - now > ClocksDiffer;
 }
@@ -59,6 +69,9 @@ public interface IBook
     /// <summary>Enters a command: rights, checks, one transaction; the same answer when sent twice.</summary>
     Task<Entries.Answer> Enter(Entries.Command command, CancellationToken cancel = default);
 
+    /// <summary>What the book would say to a command now, and the plan that would hang then; nothing is written.</summary>
+    Task<Foreseen> Foresee(Entries.Command command, CancellationToken cancel = default);
+
     /// <summary>Every version of an order, oldest first, with who wrote it and when.</summary>
     Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default);
 
@@ -74,6 +87,12 @@ public interface IBook
     /// <summary>Compiles the week anew as of now, with nothing written: time alone has passed. Raises <see cref="Changed"/>.</summary>
     Task Refresh(CancellationToken cancel = default);
 }
+
+/// <summary>What a command would do.</summary>
+/// <param name="Answer">What the book would say.</param>
+/// <param name="Head">The head that it was looked at on; with another the answer may differ.</param>
+/// <param name="Wall">The plan on the wall then, or as it is if it would not be accepted.</param>
+public sealed record Foreseen(Entries.Answer Answer, int Head, Wall? Wall);
 
 /// <summary>One version of an order as it was written.</summary>
 public sealed record OrderVersion(Order Order, string Person, string Device, Instant Written);

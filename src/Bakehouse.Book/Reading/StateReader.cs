@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Reading;
 
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
@@ -33,6 +34,8 @@ internal sealed class StateReader(BookFile file)
         var state = new BookState(head.Version, shop, orders, Ticks(book, planned), null, WallRows.Read(book, head), Answers(book, planned))
         {
             Newest = facts.Newest(book),
+            Pins = [.. book.Pins.AsNoTracking().Where(p => p.Undone == null && planned.Contains(p.Order)).OrderBy(p => p.Seq).AsEnumerable().Select(p => p.Pin())],
+            Chores = Chores(book),
             Calendars = [.. book.Calendars.AsNoTracking().Where(c => c.Ended == null).OrderBy(c => c.Seq).AsEnumerable().Select(c => new CalendarAddress(c.Person, c.Secret, c.Made))],
         };
         return At(state, now);
@@ -40,7 +43,7 @@ internal sealed class StateReader(BookFile file)
 
     /// <summary>The same facts, with the week compiled as of another moment.</summary>
     public static BookState At(BookState state, Instant now) => state.Shop is { } known
-        ? state with { ReadAt = now, Week = Week.From(state.Orders, known, state.Ticks, state.Wall, now) }
+        ? state with { ReadAt = now, Week = Week.From(state.Orders, known, state.Ticks, state.Wall, now, state.Hand) }
         : state;
 
     private void ReadOrders(BookContext book)
@@ -57,6 +60,9 @@ internal sealed class StateReader(BookFile file)
         var version = shop?.Version ?? 0;
         shop = book.Shops.AsNoTracking().Where(r => r.Version > version).OrderByDescending(r => r.Version).FirstOrDefault()?.Shop() ?? shop;
     }
+
+    private static List<Chore> Chores(BookContext book) =>
+        [.. book.Chores.AsNoTracking().OrderBy(c => c.Seq).AsEnumerable().GroupBy(c => c.Id).Select(c => c.Last().Chore()).Where(c => !c.Dropped)];
 
     private static List<Tick> Ticks(BookContext book, List<Guid> planned) =>
         [.. book.Ticks.AsNoTracking().Where(t => t.Undone == null && planned.Contains(t.Order)).OrderBy(t => t.Seq).AsEnumerable().Select(t => t.Tick())];

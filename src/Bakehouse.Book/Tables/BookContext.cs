@@ -18,6 +18,10 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     internal DbSet<TickRow> Ticks => Set<TickRow>();
 
+    internal DbSet<PinRow> Pins => Set<PinRow>();
+
+    internal DbSet<ChoreRow> Chores => Set<ChoreRow>();
+
     internal DbSet<RingAnswerRow> RingAnswers => Set<RingAnswerRow>();
 
     internal DbSet<CalendarRow> Calendars => Set<CalendarRow>();

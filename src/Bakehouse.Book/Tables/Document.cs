@@ -3,8 +3,10 @@ namespace Bakehouse.Book.Tables;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Book.Entries;
 using NodaTime;
@@ -25,11 +27,20 @@ internal static class Document
 
     public static string Write(Shop shop) => JsonSerializer.Serialize(shop, Options);
 
+    public static string Write(Chore chore) => JsonSerializer.Serialize(chore, Options);
+
+    /// <summary>Rows of a plan, as kept for taking a move back.</summary>
+    public static string Write(Wall wall) => JsonSerializer.Serialize(wall, Options);
+
     public static string Write(Answer answer) => JsonSerializer.Serialize(answer, Options);
 
     public static Order ReadOrder(int format, string document) => Read<Order>(format, document);
 
     public static Shop ReadShop(int format, string document) => Read<Shop>(format, document);
+
+    public static Chore ReadChore(int format, string document) => Read<Chore>(format, document);
+
+    public static Wall ReadWall(int format, string document) => Read<Wall>(format, document);
 
     public static Answer ReadAnswer(int format, string document) => Read<Answer>(format, document);
 

@@ -30,9 +30,10 @@ internal sealed class WeekFacts
         backlog = new Backlog(week, done, rows.ToDictionary(r => r.Key, r => r.Value.Start));
     }
 
-    public static Week Apply(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time) => new WeekFacts(week, ticks, wall, time).Applied();
+    public static Week Apply(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time, IReadOnlyList<Pin> pins) =>
+        new WeekFacts(week, ticks, wall, time).Applied(pins);
 
-    private Week Applied()
+    private Week Applied(IReadOnlyList<Pin> pins)
     {
         var holds = week.Holds.Where(Open).ToList();
         return week with
@@ -42,10 +43,20 @@ internal sealed class WeekFacts
             Clocks = [.. week.Clocks.Select(Loosened)],
             Ages = [.. week.Ages.Select(Loosened)],
             Orders = [.. week.Orders.Select(GoneAsDone)],
-            Fixed = [.. done.Keys.Select(Done), .. running.Select(r => new Fixed(r, rows[r].Start, rows[r].People, rows[r].Machine, null, null, "started"))],
+            Fixed = [.. done.Keys.Select(Done), .. running.Select(r => Row(r, "started")), .. pins.Where(Holds).Select(p => Row(p.Step, "pinned"))],
             Reference = wall is null ? null : Wanted(holds.Select(h => h.Id).ToHashSet()),
         };
     }
+
+    private Fixed Row(string step, string why) => new(step, rows[step].Start, rows[step].People, rows[step].Machine, null, null, why);
+
+    /// <summary>A pin holds while the wall has the step there, it is still to come, and what comes before it can be done in time.</summary>
+    private bool Holds(Pin pin) => steps.TryGetValue(pin.Step, out var step) && rows.TryGetValue(pin.Step, out var row)
+        && !done.ContainsKey(pin.Step) && !running.Contains(pin.Step) && pin.Is(row, week.Epoch)
+        && row.Start >= week.FreeFrom && Able(row, step) && !Shut(row, step) && backlog.Earliest(pin.Step) <= row.Start;
+
+    private bool Shut(StepRow row, Step step) =>
+        week.Machines.Any(m => m.Id == row.Machine && m.Down.Any(d => d.Meets(new Span(row.Start, row.Start + step.Minutes))));
 
     private Fixed Done(string step) => bowls.TryGetValue(step, out var bowl)
         ? new Fixed(step, bowl.Start, [], bowl.Machine, null, null, "done")

@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Planning;
 
+using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
@@ -16,7 +17,8 @@ public sealed partial record Week
     /// <param name="orders">Newest versions; those that are not planned are left out.</param>
     /// <param name="done">Ticks that stand.</param>
     /// <param name="wall">The plan on the wall, or null.</param>
-    public static Week From(IReadOnlyList<Order> orders, Shop shop, IReadOnlyList<Tick> done, Wall? wall, Instant now)
+    /// <param name="hand">Pins that stand and chores; null for none.</param>
+    public static Week From(IReadOnlyList<Order> orders, Shop shop, IReadOnlyList<Tick> done, Wall? wall, Instant now, ByHand? hand = null)
     {
         var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
         var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).OrderBy(o => o.Handover.At).ThenBy(o => o.Id).ToList();
@@ -24,7 +26,7 @@ public sealed partial record Week
         // A cake that is with its customer asks for nothing any more, even if its stage was not moved yet.
         var ticked = done.Select(t => t.Step).ToHashSet();
         var cakes = planned.Select(o => (Order: o, Cake: CakeSteps.Of(o, shop))).Where(c => !ticked.Contains(c.Cake.Out)).ToList();
-        var week = Empty(shop, time) with
+        var week = Empty(shop, time).With(hand?.Chores ?? [], time) with
         {
             Steps = [.. cakes.SelectMany(c => c.Cake.Steps)],
             Holds = [.. cakes.SelectMany(c => c.Cake.Holds)],
@@ -32,7 +34,7 @@ public sealed partial record Week
             Ages = [.. cakes.SelectMany(c => c.Cake.Ages)],
             Orders = [.. cakes.Select(c => OrderOf(c.Order, c.Cake, shop, time))],
         };
-        return WeekFacts.Apply(PanSizes.Few(week), done, wall?.From(time.Epoch), time);
+        return WeekFacts.Apply(PanSizes.Few(week), done, wall?.From(time.Epoch), time, hand?.Pins ?? []);
     }
 
     /// <summary>Days to the last pickup: an order that was taken stays in the week, also when the shop plans fewer days by now.</summary>

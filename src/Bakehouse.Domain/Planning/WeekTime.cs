@@ -20,6 +20,10 @@ public sealed record WeekTime(DateTimeZone Zone, LocalDate Monday, Instant Epoch
         return new WeekTime(zone, monday, epoch, (int)(now - epoch).TotalMinutes, Up((int)(end - epoch).TotalMinutes));
     }
 
+    /// <summary>The times of a week that was made already; its minute 0 is a Monday's midnight.</summary>
+    public static WeekTime Of(Week week, DateTimeZone zone) =>
+        new(zone, week.Epoch.InZone(zone).Date, week.Epoch, week.Now, week.Horizon);
+
     /// <summary>Rounded up to the grain.</summary>
     public static int Up(int minute) => (minute + Grain - 1) / Grain * Grain;
 

@@ -84,12 +84,13 @@ internal sealed class Session
     }
 
     /// <summary>
-    /// The Judge looks before anybody else does. What people already did may itself break a rule (a step ticked after
-    /// the shift): that is a fact, not a fault of the plan.
+    /// The Judge looks before anybody else does. What people already did or pinned may itself break a rule (a step ticked after
+    /// the shift; something that stood longer than planned): that is a fact, not a fault of the plan.
     /// </summary>
     private void Examine(Plan plan)
     {
-        var facts = shop.Acts.Where(a => a.Standing).Select(a => a.Step.Id).ToHashSet(StringComparer.Ordinal);
+        var facts = shop.Acts.Where(a => a.Standing).Select(a => a.Step.Id)
+            .Concat(shop.Links.Where(l => shop.Acts[l.From].Standing && shop.Acts[l.To].Standing).Select(l => l.Hold.Id)).ToHashSet(StringComparer.Ordinal);
         var broken = Judge.Examine(shop.Week, plan).Breaches.FirstOrDefault(b => b.Step is null || !facts.Contains(b.Step));
         if (broken is not null)
         {

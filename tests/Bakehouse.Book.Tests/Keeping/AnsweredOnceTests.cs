@@ -103,6 +103,8 @@ public sealed class AnsweredOnceTests
                 return new TrustClock(id, person, device);
             case nameof(RenewCalendar):
                 return new RenewCalendar(id, person, device, person, new string('A', 64));
+            case nameof(WriteChore):
+                return new WriteChore(id, person, device, BookOnDisk.Chore());
             case nameof(StopCalendar):
                 return new StopCalendar(id, person, device, person);
             case "a refused order":
@@ -122,6 +124,15 @@ public sealed class AnsweredOnceTests
             case nameof(AnswerRing):
                 var ring = $"{RingKind.Handover}:{disk.Book.State.Week!.Orders.Single().Out}";
                 return new AnswerRing(id, person, device, ring, RingAnswerKind.Cannot, "The street is shut.");
+            case nameof(PinStep):
+                return disk.Pin(step, id);
+            case nameof(UnpinStep):
+                await disk.Enter(disk.Pin(step));
+                return new UnpinStep(id, person, device, step);
+            case nameof(TakeBackMove):
+                var pin = disk.Pin(step);
+                await disk.Enter(pin);
+                return new TakeBackMove(id, person, device, pin.Id);
             default:
                 Assert.Equal(nameof(UndoTick), name);
                 await disk.Enter(new TickStep(BookOnDisk.NewId(), person, device, step, person));
@@ -129,10 +140,10 @@ public sealed class AnsweredOnceTests
         }
     }
 
-    private static (int Head, int Done, int Audit, int Orders, int Ticks, int Undone, int Answers) Counts(BookOnDisk disk)
+    private static (int Head, int Done, int Audit, int Orders, int Ticks, int Undone, int Answers, int Pins, int Chores) Counts(BookOnDisk disk)
     {
         using var book = new BookContext(BookFile.Options(disk.Path));
         return (disk.Book.State.Head, book.Done.Count(), book.Audit.Count(), book.Orders.Count(), book.Ticks.Count(),
-            book.Ticks.Count(t => t.Undone != null), book.RingAnswers.Count());
+            book.Ticks.Count(t => t.Undone != null), book.RingAnswers.Count(), book.Pins.Count(), book.Chores.Count());
     }
 }

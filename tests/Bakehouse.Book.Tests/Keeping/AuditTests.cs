@@ -60,6 +60,15 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
         ("D7", "UPDATE wall_steps SET Machine = 'oven99' WHERE Machine <> ''"),
         ("D8", "UPDATE plan_head SET Epoch = NULL"),
         ("D8", "UPDATE wall_steps SET Start = Start + 1 WHERE Step = (SELECT max(Step) FROM wall_steps)"),
+        ("H1", "DROP INDEX IX_pins_Step; UPDATE pins SET Undone = NULL, UndonePerson = NULL"),
+        ("H1", "UPDATE pins SET \"Order\" = 'feedfeedfeedfeedfeedfeedfeedfeed'"),
+        ("H2", "DELETE FROM pins WHERE Undone IS NULL"),
+        ("H2", "UPDATE pins SET Written = Written + 1"),
+        ("H2", "UPDATE pins SET UndonePerson = 'petra' WHERE Undone IS NULL"),
+        ("H3", "DELETE FROM chores WHERE Version = 1"),
+        ("H3", "UPDATE chores SET Document = substr(Document, 1, 40)"),
+        ("H4", "DELETE FROM chores WHERE Version = 2"),
+        ("H4", "UPDATE chores SET Person = 'wren'"),
     ];
 
     public static TheoryData<int> Planted => [.. Enumerable.Range(0, Faults.Length)];
@@ -229,6 +238,7 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
             await Accepted(disk, new RenewCalendar(BookOnDisk.NewId(), "petra", "tablet", "petra", new string('B', 64)));
             await Accepted(disk, new KeepDraft(BookOnDisk.NewId(), "ines", "counter", "{}"));
             Assert.Equal(AnswerKind.Refused, (await disk.Enter(new WriteOrder(BookOnDisk.NewId(), "ines", "counter", BookOnDisk.Order("")))).Kind);
+            await SetByHand(disk);
             var first = disk.Book.State.Wall!.Plan.Steps.MinBy(s => s.Start)!.Step;
             disk.Clock.AdvanceMinutes(10);
             await Accepted(disk, new TickStep(BookOnDisk.NewId(), "petra", "tablet", first, "petra"));
@@ -237,6 +247,18 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
             disk.Clock.AdvanceMinutes(1);
             await Accepted(disk, new TickStep(BookOnDisk.NewId(), "petra", "tablet", first, "petra"));
             await AnswerRings(disk);
+        }
+
+        /// <summary>A chore in two versions; a step pinned, let go and pinned again.</summary>
+        private static async Task SetByHand(BookOnDisk disk)
+        {
+            var chore = BookOnDisk.Chore();
+            await Accepted(disk, new WriteChore(BookOnDisk.NewId(), "ines", "counter", chore));
+            await Accepted(disk, new WriteChore(BookOnDisk.NewId(), "ines", "counter", chore with { Version = 1, To = new LocalTime(7, 0) }));
+            var last = disk.Book.State.Wall!.Plan.Steps.MaxBy(s => s.Start)!.Step;
+            await Accepted(disk, disk.Pin(last));
+            await Accepted(disk, new UnpinStep(BookOnDisk.NewId(), "ines", "counter", last));
+            await Accepted(disk, disk.Pin(last));
         }
 
         /// <summary>The first ring is done, the last can't be done.</summary>

@@ -1,0 +1,43 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Domain.Planning;
+
+/// <summary>What a change moved on the wall, and the way back.</summary>
+internal static class WallMoves
+{
+    /// <summary>The rows of the former wall that differ, as they were, with all its clean-downs.</summary>
+    public static Wall Before(Wall before, Wall after)
+    {
+        var now = after.From(before.Epoch);
+        var steps = now.Steps.ToDictionary(r => r.Step);
+        var holds = now.Holds.ToDictionary(r => r.Hold);
+        return before with
+        {
+            Plan = before.Plan with
+            {
+                Steps = [.. before.Plan.Steps.Where(r => !steps.TryGetValue(r.Step, out var row) || !Same(r, row))],
+                Holds = [.. before.Plan.Holds.Where(r => holds.GetValueOrDefault(r.Hold) != r)],
+            },
+        };
+    }
+
+    /// <summary>The wall with those rows as they were before; what the book has taken in or out since stays.</summary>
+    public static Wall Back(Wall wall, Wall moved)
+    {
+        var before = moved.From(wall.Epoch);
+        var steps = before.Steps.ToDictionary(r => r.Step);
+        var holds = before.Holds.ToDictionary(r => r.Hold);
+        return wall with
+        {
+            Plan = wall.Plan with
+            {
+                Steps = [.. wall.Plan.Steps.Select(r => steps.GetValueOrDefault(r.Step, r))],
+                Holds = [.. wall.Plan.Holds.Select(r => holds.GetValueOrDefault(r.Hold, r))],
+                Cleans = before.Cleans,
+            },
+        };
+    }
+
+    private static bool Same(StepRow one, StepRow other) =>
+        one.Start == other.Start && one.Machine == other.Machine && one.Batch == other.Batch && one.People.SequenceEqual(other.People, StringComparer.Ordinal);
+}
