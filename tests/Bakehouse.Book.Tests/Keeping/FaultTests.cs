@@ -126,6 +126,17 @@ public sealed class FaultTests(ITestOutputHelper output)
                 return (new RenewCalendar(id, "petra", "tablet", "petra", $"{id:N}{id:N}"), null);
             case nameof(StopCalendar):
                 return (new StopCalendar(id, "petra", "tablet", "petra"), null);
+            case nameof(WriteChore):
+                return (new WriteChore(id, "ines", "office", BookOnDisk.Chore() with { Id = BookOnDisk.NewId() }), null);
+            case nameof(PinStep):
+                return (disk.Pin(First(disk), id), () => new UnpinStep(BookOnDisk.NewId(), "ines", "office", First(disk)));
+            case nameof(UnpinStep):
+                await disk.Enter(disk.Pin(First(disk)));
+                return (new UnpinStep(id, "ines", "office", First(disk)), null);
+            case nameof(TakeBackMove):
+                var pin = disk.Pin(First(disk));
+                await disk.Enter(pin);
+                return (new TakeBackMove(id, "ines", "office", pin.Id), null);
             default:
                 throw new ArgumentException($"No command is made for {name}: add it here.", nameof(name));
         }
