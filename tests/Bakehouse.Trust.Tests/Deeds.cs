@@ -153,6 +153,10 @@ internal static class Deeds
     private static WriteShop NewHours(SimulatedShop shop, Screen at)
     {
         var now = at.Seen.Shop!;
-        return new WriteShop(shop.NewId(), at.Person, at.Device, now with { Name = $"Shop {shop.Between(1, 99)}" });
+        return new WriteShop(shop.NewId(), at.Person, at.Device, now with
+        {
+            Name = $"Shop {shop.Between(1, 99)}",
+            Settings = now.Settings with { LastHands = shop.Happens(50) ? new LocalTime(shop.Between(18, 20), 0) : null, Caps = shop.Happens(50) ? [new DayCap(IsoDayOfWeek.Saturday, shop.Between(0, 2))] : null },
+        });
     }
 }

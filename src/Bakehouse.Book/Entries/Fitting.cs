@@ -174,5 +174,5 @@ internal sealed record Fitted(Wall? Wall, IReadOnlyDictionary<string, int> Late,
     /// <summary>Throws if the planner broke a rule.</summary>
     public Fitted OrOurBug() => Breaches.Count == 0
         ? this
-        : throw new InvalidOperationException($"The plan breaks {Breaches.Count} rules; first {Breaches[0].Rule}: {Breaches[0].Sentence}");
+        : throw new InvalidOperationException($"The plan breaks {Breaches.Count} rules; first {Breaches[0].Rule} at {Breaches[0].Step}, minute {Breaches[0].Minute}.");
 }

@@ -59,7 +59,8 @@ internal static class OrderEntry
         }
 
         var owner = desk.Shop.PersonOf(command.Person)?.Role == Role.Owner;
-        return [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner)];
+        var full = DayCaps.Against(after, before, desk.State.Orders, desk.Shop, owner);
+        return [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner), .. full is null ? (Problem[])[] : [full]];
     }
 
     private static List<Problem> Moves(Order? before, Order after)

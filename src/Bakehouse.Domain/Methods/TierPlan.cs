@@ -67,7 +67,10 @@ public static class ShelfRoom
     public static decimal Metres(int places) => places * Place / 100;
 
     /// <summary>Places of a shelf.</summary>
-    public static int Places(Shelf shelf) => (int)(shelf.Width.Centimetres / Place) * Math.Max(1, (int)(shelf.Depth.Centimetres / (2 * Run)) * 2);
+    public static int Places(Shelf shelf) => (int)(shelf.Width.Centimetres / Place) * Rows(shelf);
+
+    /// <summary>Runs behind each other on a shelf: in pairs, since what is deeper than one takes two; a shallow shelf has one.</summary>
+    public static int Rows(Shelf shelf) => Math.Max(1, (int)(shelf.Depth.Centimetres / (2 * Run)) * 2);
 
     /// <summary>Places of one work bench of 60 cm.</summary>
     public static int BenchPlaces => 12 * 2;

@@ -10,6 +10,7 @@ using Bakehouse.Domain.Measures;
 /// <param name="Tiers">Bottom first.</param>
 /// <param name="Inscription">Written on the cake, as spelt; may be empty.</param>
 /// <param name="WiderAboveAgreed">The owner's tick that a wider tier may stand above a narrower one.</param>
+/// <param name="BeyondCapAgreed">The owner's tick that it is taken although the day's cap is reached.</param>
 public sealed record Order(
     Guid Id,
     int Number,
@@ -25,7 +26,8 @@ public sealed record Order(
     AllergyAnswer Allergies,
     string Inscription,
     string Notes,
-    bool WiderAboveAgreed = false)
+    bool WiderAboveAgreed = false,
+    bool BeyondCapAgreed = false)
 {
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches =>

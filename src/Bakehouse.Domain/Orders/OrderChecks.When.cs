@@ -41,7 +41,7 @@ public static partial class OrderChecks
         var last = now.InZone(zone).Date.PlusDays(shop.Settings.PlanDays);
         if (Stages.IsPlanned(order.Stage) && order.Version == 0 && at.InZone(zone, Resolvers.LenientResolver).ToInstant() - now < notice)
         {
-            yield return new Problem("When", Say(at), $"The shop asks for {shop.Settings.NoticeHours} h notice.", $"Choose {Say((now + notice).InZone(zone).LocalDateTime)} or later, in the opening hours.");
+            yield return new Problem("When", Say(at), $"The shop asks for {shop.Settings.NoticeHours} h notice.", Earliest(order.Handover.Way, shop, (now + notice).InZone(zone).LocalDateTime));
         }
 
         if (at.Date > last)
@@ -82,13 +82,29 @@ public static partial class OrderChecks
     {
         var at = order.Handover.At;
         var leaves = at.PlusMinutes(-Method.Sitting(Method.DeliverMinutes(order)));
-        return !shop.Closed.Contains(at.Date) && shop.People.Where(p => p.Skills.Contains(Skills.Drive)).SelectMany(p => p.Shifts.Concat(p.Overtime))
+        return !shop.Closed.Contains(at.Date) && shop.People.Where(p => p.Skills.Contains(Skills.Drive)).SelectMany(p => shop.Worked(p.Shifts.Concat(p.Overtime)))
             .Any(s => s.Day == at.DayOfWeek && at.Date + s.From <= leaves && at <= at.Date + s.To);
     }
 
     private static Problem ClockChange(ZoneLocalMapping mapping, string said) => mapping.Count == 0
         ? new Problem("When", said, "That hour does not exist: the clocks go forward.", $"Choose {Say(mapping.LateInterval.IsoLocalStart)} or later.")
         : new Problem("When", said, "That hour comes twice: the clocks go back.", "Choose an hour before or after it, so that both mean the same.");
+
+    /// <summary>The first hour that keeps the notice, and for a customer who comes, one at which the shop is open.</summary>
+    private static string Earliest(Way way, Shop shop, LocalDateTime from)
+    {
+        var hour = from.With(TimeAdjusters.TruncateToHour);
+        var whole = hour < from ? hour.PlusHours(1) : hour;
+        if (way == Way.Deliver)
+        {
+            return $"Choose {Say(whole)} or later.";
+        }
+
+        var open = Enumerable.Range(0, 15).Select(whole.Date.PlusDays)
+            .SelectMany(day => shop.HoursOn(day).OrderBy(h => h.From).Select(h => (From: day + h.From, To: day + h.To)))
+            .FirstOrDefault(h => h.To >= whole);
+        return open == default ? "The shop is shut for the next fortnight." : $"Choose {Say(LocalDateTime.Max(open.From, whole))} or later, in the opening hours.";
+    }
 
     private static string NextOpen(Shop shop, LocalDate day)
     {

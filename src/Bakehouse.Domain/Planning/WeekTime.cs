@@ -40,7 +40,7 @@ public sealed record WeekTime(DateTimeZone Zone, LocalDate Monday, Instant Epoch
     /// <summary>The instant of a minute.</summary>
     public Instant At(int minute) => Epoch + Duration.FromMinutes(minute);
 
-    /// <summary>Weekly shifts as sorted spans from the epoch to the horizon, without the shop's closed days; touching ones joined.</summary>
+    /// <summary>Weekly shifts as sorted spans from the epoch to the horizon, without the shop's closed days and what lies after its last hour of hands.</summary>
     public IReadOnlyList<Span> Spans(IReadOnlyList<Shift> shifts, Shop shop)
     {
         var spans = new List<Span>();
@@ -51,7 +51,7 @@ public sealed record WeekTime(DateTimeZone Zone, LocalDate Monday, Instant Epoch
                 continue;
             }
 
-            foreach (var shift in shifts.Where(s => s.Day == day.DayOfWeek).OrderBy(s => s.From))
+            foreach (var shift in shop.Worked(shifts).Where(s => s.Day == day.DayOfWeek).OrderBy(s => s.From))
             {
                 var span = new Span(Up(Minute(day + shift.From)), Minute(day + shift.To) / Grain * Grain);
                 if (span.From < span.To && span.To <= Horizon)

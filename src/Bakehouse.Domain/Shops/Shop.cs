@@ -35,6 +35,11 @@ public sealed record Shop(
     public bool WorksAt(LocalDateTime at) => !Closed.Contains(at.Date)
         && People.Any(p => p.Shifts.Any(s => s.Day == at.DayOfWeek && s.From <= at.TimeOfDay && at.TimeOfDay < s.To));
 
+    /// <summary>Those hours of somebody's week, without what lies after the hour that nobody works past.</summary>
+    public IEnumerable<Shift> Worked(IEnumerable<Shift> hours) => Settings.LastHands is not { } last
+        ? hours
+        : hours.Where(s => s.From < last).Select(s => s.To > last ? s with { To = last } : s);
+
     /// <summary>The person, or null.</summary>
     public Person? PersonOf(string id) => People.FirstOrDefault(p => p.Id == id);
 }
@@ -171,6 +176,8 @@ public sealed record Shelf(string Id, ShelfKind Kind, string Unit, int Level, Le
 /// Most minutes out of the cold, from filling to handover, of a filling on the food clock (240, common practice, no source: the
 /// rules of the place decide).
 /// </param>
+/// <param name="LastHands">Nobody's hands are planned after this hour of a day, whatever the shifts say; null for no such hour.</param>
+/// <param name="Caps">At most so many tiered cakes on days of the week; null for none.</param>
 public sealed record ShopSettings(
     bool Inches = true,
     bool Clock24 = true,
@@ -185,4 +192,10 @@ public sealed record ShopSettings(
     int DayEnds = 20,
     int FoodClockMinutes = 240,
     LocalTime? QuietFrom = null,
-    LocalTime? QuietTo = null);
+    LocalTime? QuietTo = null,
+    LocalTime? LastHands = null,
+    IReadOnlyList<DayCap>? Caps = null);
+
+/// <summary>The owner's cap: cakes of two tiers and more that leave on a day of the week.</summary>
+/// <param name="Most">0 and up.</param>
+public sealed record DayCap(IsoDayOfWeek Day, int Most);

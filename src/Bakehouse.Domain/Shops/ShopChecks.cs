@@ -17,6 +17,8 @@ public static class ShopChecks
         .. PeopleChecks.Problems(shop.People),
         .. EquipmentChecks.Problems(shop),
         .. Settings(shop.Settings),
+        .. LastHands(shop),
+        .. Caps(shop.Settings.Caps ?? []),
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>
@@ -106,6 +108,25 @@ public static class ShopChecks
             yield return new Problem("quiet", told, "The quiet hours need a beginning and another end.", "Give both, or neither.");
         }
     }
+
+    private static IEnumerable<Problem> LastHands(Shop shop)
+    {
+        if (shop.Settings.LastHands is not { } last)
+        {
+            yield break;
+        }
+
+        if (shop.Hours.Count > 0 && shop.Hours.Max(h => h.To) is var shut && last < shut)
+        {
+            yield return new Problem("last hands", Clock(last), $"Customers may come until {Clock(shut)}, and nobody would be there to hand over.", $"Give {Clock(shut)} or later, or shut earlier.");
+        }
+    }
+
+    private static IEnumerable<Problem> Caps(IReadOnlyList<DayCap> caps) =>
+    [
+        .. caps.SelectMany(c => Between($"cap, {c.Day}", c.Most, 0, 50, " tiered cakes")),
+        .. Twice("caps", caps.Select(c => c.Day.ToString())),
+    ];
 
     internal static string Clock(LocalTime time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

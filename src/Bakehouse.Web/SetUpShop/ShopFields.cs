@@ -1,12 +1,30 @@
 namespace Bakehouse.Web.SetUpShop;
 
+using Bakehouse.Domain;
+
 /// <summary>Words for the ids of the shop page's fields.</summary>
 public static class ShopFields
 {
-    /// <summary>"shelf-2" is said "Shelf 2".</summary>
-    public static string Say(string field)
+    /// <summary>"oven-1-decks" is said "Oven 1, decks".</summary>
+    public static string Say(string field) => field switch
     {
-        var words = field.Replace('-', ' ');
-        return words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
-    }
+        "last-hands" => "Nobody works after",
+        "caps" => "Tiered cakes a day",
+        "quiet" => "The bell is quiet",
+        "hours" => "Open",
+        _ => Capital(field.Split('-') is [var kind, [>= '0' and <= '9', ..] at, var what] ? $"{kind} {at}, {what}" : field.Replace('-', ' ')),
+    };
+
+    /// <summary>The same problem with the field of this page: the domain names it by the trade's word.</summary>
+    public static Problem OnPage(Problem problem) => problem with
+    {
+        Where = problem.Where switch
+        {
+            "last hands" => "last-hands",
+            _ when problem.Where.StartsWith("cap", StringComparison.Ordinal) => "caps",
+            _ => problem.Where,
+        },
+    };
+
+    private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -5,6 +5,9 @@ using Bakehouse.Domain.Shops;
 /// <summary>What is typed about the shop, as typed. Sizes in centimetres, inside.</summary>
 public sealed class ShopForm
 {
+    /// <summary>The version that was read, 0 for none.</summary>
+    public int Version { get; set; }
+
     public string Name { get; set; } = "";
 
     public string Zone { get; set; } = "Europe/London";
@@ -22,6 +25,15 @@ public sealed class ShopForm
     public string Benches { get; set; } = "2";
 
     public string Turntables { get; set; } = "2";
+
+    /// <summary>"22:00": nobody's hands are planned after it; "" for no such hour.</summary>
+    public string LastHands { get; set; } = "";
+
+    /// <summary>"Sat 2, Sun 1": tiered cakes that leave on a day at most; "" for no cap.</summary>
+    public string Caps { get; set; } = "";
+
+    /// <summary>"21:00-06:00": when the bell keeps quiet about what can wait; "" for never.</summary>
+    public string Quiet { get; set; } = "";
 
     public IList<PersonForm> People { get; set; } = [new() { Hours = "Tue-Sat 06:00-14:00", Skills = [.. Bakehouse.Domain.Shops.Skills.All] }];
 

@@ -4,6 +4,7 @@ using System.Globalization;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Web.TakeOrder;
 using NodaTime;
 
 /// <summary>Makes a shop of what was typed, or names everything wrong with it, each with the id of its field.</summary>
@@ -39,14 +40,14 @@ public sealed class ShopReader(Shop? before)
         var racks = Whole("racks", form.Racks, 0, 500);
         var benches = Whole("benches", form.Benches, 1, 100);
         var turntables = Whole("turntables", form.Turntables, 1, 100);
+        var settings = Settings(form);
         if (problems.Count > 0)
         {
             return (null, [.. problems]);
         }
 
-        var settings = (before?.Settings ?? new ShopSettings()) with { Inches = form.Inches, Clock24 = form.Clock24, Country = form.Country };
         return (new Shop(
-            before?.Version ?? 0, name, form.Zone.Trim(), hours, before?.Closed ?? [], people, ovens, bowls, shelves,
+            form.Version, name, form.Zone.Trim(), hours, before?.Closed ?? [], people, ovens, bowls, shelves,
             racks, benches, turntables, settings, before?.IsSample ?? false), []);
     }
 
@@ -62,48 +63,79 @@ public sealed class ShopReader(Shop? before)
         Racks = Say(shop.RackPlaces),
         Benches = Say(shop.BenchPlaces),
         Turntables = Say(shop.Turntables),
+        Version = shop.Version,
+        LastHands = shop.Settings.LastHands is { } last ? WeeklyHours.Say(last) : "",
+        Caps = WeeklyCaps.Write(shop.Settings.Caps ?? []),
+        Quiet = shop.Settings is { QuietFrom: { } from, QuietTo: { } to } ? $"{WeeklyHours.Say(from)}-{WeeklyHours.Say(to)}" : "",
         People = [.. shop.People.Select(p => new PersonForm { Id = p.Id, Name = p.Name, Picture = p.Picture, Role = p.Role, Skills = [.. p.Skills], Hours = WeeklyHours.Write(p.Shifts), Overtime = WeeklyHours.Write(p.Overtime) })],
         Ovens = [.. shop.Ovens.Select(o => new OvenForm { Id = o.Id, Name = o.Name, Kind = o.Kind, Decks = Say(o.Decks), Width = Say(o.Width.Centimetres), Depth = Say(o.Depth.Centimetres) })],
         Bowls = [.. shop.Bowls.Select(b => new BowlForm { Id = b.Id, Name = b.Name, Litres = Say(b.Litres), Batter = Say(b.Batter.Kilograms), Cream = Say(b.CreamMillilitres / 1000m) })],
         Shelves = [.. shop.Shelves.Select(s => new ShelfForm { Id = s.Id, Kind = s.Kind, Unit = s.Unit, Level = Say(s.Level), Width = Say(s.Width.Centimetres), Depth = Say(s.Depth.Centimetres), Clear = Say(s.Clear.Centimetres) })],
     };
 
+    private ShopSettings Settings(ShopForm form)
+    {
+        var last = form.LastHands.Trim().Length == 0 ? (LocalTime?)null : Hours.Read(form.LastHands);
+        if (last is null && form.LastHands.Trim().Length > 0)
+        {
+            Wrong("last-hands", form.LastHands, "That is no hour of the day.", "Write 22:00, or leave it empty.");
+        }
+
+        var (caps, unread) = WeeklyCaps.Read(form.Caps);
+        if (unread is not null)
+        {
+            Wrong("caps", unread, "This cap can't be read.", "Write Sat 2, Sun 1, each day once, or leave it empty.");
+        }
+
+        var ends = form.Quiet.Split('-', '–');
+        var quiet = ends.Length == 2 && Hours.Read(ends[0]) is { } from && Hours.Read(ends[1]) is { } to && from != to ? (From: from, To: to) : ((LocalTime From, LocalTime To)?)null;
+        if (quiet is null && form.Quiet.Trim().Length > 0)
+        {
+            Wrong("quiet", form.Quiet, "These hours can't be read.", "Write 21:00-06:00, or leave it empty.");
+        }
+
+        return (before?.Settings ?? new ShopSettings()) with
+        {
+            Inches = form.Inches, Clock24 = form.Clock24, Country = form.Country, LastHands = last, Caps = caps.Count == 0 ? null : caps, QuietFrom = quiet?.From, QuietTo = quiet?.To,
+        };
+    }
+
     private Person ReadPerson(PersonForm p, int at)
     {
         var field = $"person-{at + 1}";
-        var name = Named(field, p.Name, "This person has no name.", "Write it, or take the line out.");
+        var name = Named($"{field}-name", p.Name, "This person has no name.", "Write it, or take the line out.");
         if (p.Skills.Count == 0)
         {
-            Wrong(field, p.Name, "This person can do nothing yet.", "Tap what they can do.");
+            Wrong($"{field}-skills", p.Name, "This person can do nothing yet.", "Tap what they can do.");
         }
 
         return new Person(
             p.Id.Length > 0 ? p.Id : IdOf(name, at), name, p.Picture, p.Role, [.. Skills.All.Where(p.Skills.Contains)],
-            [.. Rows(field, p.Hours)], [.. Rows(field, p.Overtime)]);
+            [.. Rows($"{field}-hours", p.Hours)], [.. Rows($"{field}-overtime", p.Overtime)]);
     }
 
     private Oven ReadOven(OvenForm o, int at)
     {
         var field = $"oven-{at + 1}";
         return new Oven(
-            Kept(o.Id, "oven", at), Named(field, o.Name, "This oven has no name.", "Write one."), o.Kind, Whole(field, o.Decks, 1, 20),
-            Size(field, o.Width, 20, 200), Size(field, o.Depth, 20, 200));
+            Kept(o.Id, "oven", at), Named($"{field}-name", o.Name, "This oven has no name.", "Write one."), o.Kind, Whole($"{field}-decks", o.Decks, 1, 20),
+            Size($"{field}-width", o.Width, 20, 200), Size($"{field}-depth", o.Depth, 20, 200));
     }
 
     private Bowl ReadBowl(BowlForm b, int at)
     {
         var field = $"bowl-{at + 1}";
         return new Bowl(
-            Kept(b.Id, "bowl", at), Named(field, b.Name, "This bowl has no name.", "Write one."), Figure(field, b.Litres, 1, 200, "L"),
-            Mass.FromKilograms(Figure(field, b.Batter, 0.2m, 100, "kg of batter")), (int)(Figure(field, b.Cream, 0.2m, 100, "L of buttercream") * 1000));
+            Kept(b.Id, "bowl", at), Named($"{field}-name", b.Name, "This bowl has no name.", "Write one."), Figure($"{field}-litres", b.Litres, 1, 200, "L"),
+            Mass.FromKilograms(Figure($"{field}-batter", b.Batter, 0.2m, 100, "kg of batter")), (int)(Figure($"{field}-buttercream", b.Cream, 0.2m, 100, "L of buttercream") * 1000));
     }
 
     private Shelf ReadShelf(ShelfForm s, int at)
     {
         var field = $"shelf-{at + 1}";
         return new Shelf(
-            Kept(s.Id, "shelf", at), s.Kind, Named(field, s.Unit, "This shelf stands in nothing.", "Write Fridge 1 or the like."),
-            Whole(field, s.Level, 1, 50), Size(field, s.Width, 15, 400), Size(field, s.Depth, 15, 400), Size(field, s.Clear, 5, 250));
+            Kept(s.Id, "shelf", at), s.Kind, Named($"{field}-in", s.Unit, "This shelf stands in nothing.", "Write Fridge 1 or the like."),
+            Whole($"{field}-level", s.Level, 1, 50), Size($"{field}-width", s.Width, 15, 400), Size($"{field}-depth", s.Depth, 15, 400), Size($"{field}-clear", s.Clear, 5, 250));
     }
 
     private string IdOf(string name, int at)
@@ -153,7 +185,16 @@ public sealed class ShopReader(Shop? before)
         return least;
     }
 
-    private int Whole(string field, string text, int least, int most) => (int)Figure(field, text, least, most, "");
+    private int Whole(string field, string text, int least, int most)
+    {
+        if (text.Trim().Length <= 6 && int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n >= least && n <= most)
+        {
+            return n;
+        }
+
+        Wrong(field, text, string.Create(CultureInfo.InvariantCulture, $"A whole number from {least} to {most} is needed."), "Count, and write it in figures.");
+        return least;
+    }
 
     private static string Say(decimal n) => n.ToString("0.##", CultureInfo.InvariantCulture);
 

@@ -50,7 +50,8 @@ public static class WeeklyHours
             $"{Short(p.First)}{(p.First == p.Last ? "" : "-" + Short(p.Last))} {Say(p.From)}-{Say(p.To)}"));
     }
 
-    private static IReadOnlyList<IsoDayOfWeek> Days(string text)
+    /// <summary>"Mon", "Tue-Fri"; empty if that is no day.</summary>
+    internal static IReadOnlyList<IsoDayOfWeek> Days(string text)
     {
         var ends = text.Split('-', '–').Select(d => Array.FindIndex(Names, n => d.Trim().StartsWith(n, StringComparison.OrdinalIgnoreCase))).ToArray();
         if (ends.Length is < 1 or > 2 || ends.Contains(-1))
@@ -62,7 +63,7 @@ public static class WeeklyHours
         return [.. Enumerable.Range(0, many).Select(i => (IsoDayOfWeek)(((ends[0] + i) % 7) + 1))];
     }
 
-    private static string Short(IsoDayOfWeek day) => day.ToString()[..3];
+    internal static string Short(IsoDayOfWeek day) => day.ToString()[..3];
 
-    private static string Say(LocalTime time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+    internal static string Say(LocalTime time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

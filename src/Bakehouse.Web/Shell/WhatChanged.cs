@@ -29,6 +29,7 @@ public static class WhatChanged
         ("Telephone", o.Customer.Phone),
         ("On the cake", o.Inscription),
         ("Notes", o.Notes),
+        ("The day's cap", o.BeyondCapAgreed ? "beyond it, agreed by the owner" : "kept"),
     ];
 
     private static string Tier(CakeTier t, Words words) =>

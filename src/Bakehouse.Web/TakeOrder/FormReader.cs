@@ -14,7 +14,8 @@ using NodaTime;
 /// </summary>
 /// <param name="now">Checks are made for this moment.</param>
 /// <param name="owner">True if the owner types.</param>
-public sealed class FormReader(Shop shop, Instant now, bool owner)
+/// <param name="orders">All orders, for the caps of a day; null for none.</param>
+public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList<Order>? orders = null)
 {
     private readonly List<Problem> problems = [];
 
@@ -29,11 +30,20 @@ public sealed class FormReader(Shop shop, Instant now, bool owner)
         // Beside a tier that can't be read nobody knows yet which one is wider.
         var tiersRead = !unread.Any(u => u.StartsWith("tier-", StringComparison.Ordinal));
         var checkedAs = tiersRead ? order : order with { WiderAboveAgreed = true };
+        var full = DayCaps.Against(order, before, orders ?? [], shop, owner);
         problems.AddRange(OrderChecks.NewProblems(checkedAs, before, shop, now, owner || !tiersRead)
+            .Concat(full is null ? [] : [full])
             .Select(p => FieldNames.OnPage(p, form.Tiers.Count))
             .Where(p => !unread.Contains(p.Where) && !(p.Where == "when" && (unread.Contains("day") || unread.Contains("hour")))));
         return problems.Count == 0 ? (order, []) : (null, [.. problems]);
     }
+
+    /// <summary>What the cap of the day says of this cake, before it is taken; null if there is room.</summary>
+    /// <param name="before">The version that is changed, or null.</param>
+    public Problem? DayFull(OrderForm form, Order? before) =>
+        When(form)?.Date is { } day && form.Tiers.Count > 1 && !(before is not null && DayCaps.Counts(before, day))
+            ? DayCaps.Full(day, form.Id, orders ?? [], shop)
+            : null;
 
     /// <summary>The moment as read, or null; nothing is written down as a problem.</summary>
     public LocalDateTime? When(OrderForm form) => Moment(form.Day, form.Hour);
@@ -67,7 +77,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner)
             new Customer(form.Name.Trim(), phone),
             new Handover(form.Way, at ?? Today.PlusDays(1 + (shop.Settings.NoticeHours / 24)).At(LocalTime.Noon), form.Way == Way.Deliver ? form.Address.Trim() : "", route),
             cutting, new Portions(count, form.Cut), tiers, form.Finish, form.Decoration,
-            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed);
+            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed);
     }
 
     private static AllergyAnswer Allergies(OrderForm form) => form.Allergies switch

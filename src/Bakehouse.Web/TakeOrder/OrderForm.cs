@@ -61,6 +61,8 @@ public sealed class OrderForm
 
     public bool WiderAboveAgreed { get; set; }
 
+    public bool BeyondCapAgreed { get; set; }
+
     /// <summary>True while nothing has been typed.</summary>
     public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Tiers.Count == 0 && Name.Length == 0
         && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked;
@@ -95,6 +97,7 @@ public sealed class OrderForm
             Inscription = order.Inscription,
             Notes = order.Notes,
             WiderAboveAgreed = order.WiderAboveAgreed,
+            BeyondCapAgreed = order.BeyondCapAgreed,
         };
     }
 }

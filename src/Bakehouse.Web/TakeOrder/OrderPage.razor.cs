@@ -60,7 +60,12 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private LocalDateTime Now => Said.Now(Clock);
 
-    private FormReader Reader => new(Shop, Clock.GetCurrentInstant(), Shop.PersonOf(Here.Person)?.Role == Role.Owner);
+    private bool IsOwner => Shop.PersonOf(Here.Person)?.Role == Role.Owner;
+
+    private FormReader Reader => new(Shop, Clock.GetCurrentInstant(), IsOwner, Book.State.Orders);
+
+    /// <summary>What the cap of the day says, or null.</summary>
+    private Problem? DayFull => Reader.DayFull(Form, InBook);
 
     /// <summary>The version that is changed, as the book has it.</summary>
     private Order? InBook => Id is null ? null : Book.State.Orders.FirstOrDefault(o => o.Id == Id);
@@ -120,6 +125,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         Taken = null;
         Asking = null;
         command = Guid.NewGuid();
+        Form.BeyondCapAgreed &= DayFull is not null || InBook?.BeyondCapAgreed == true;
         Draw();
         if (Problems.Count > 0)
         {

@@ -56,6 +56,27 @@ public sealed class ShopEntryTests
     }
 
     [Fact]
+    public async Task Caps_and_the_last_hour_are_kept_and_obeyed_and_the_owner_alone_goes_beyond()
+    {
+        using var disk = new BookOnDisk();
+        await Set(disk, disk.Book.State.Shop! with { Settings = new ShopSettings(LastHands: new LocalTime(17, 30), Caps: [new DayCap(IsoDayOfWeek.Saturday, 1)]) }, "ines");
+        disk.Reopen();
+
+        Assert.Equal(AnswerKind.Accepted, (await disk.Write(BookOnDisk.Order("Hale", 17, 14, inches: [8, 6]), "wren")).Kind);
+        var third = BookOnDisk.Order("Moss", 17, 15, inches: [8, 6]);
+        var told = await disk.Write(third with { BeyondCapAgreed = true }, "wren");
+        var taken = await disk.Write(third with { BeyondCapAgreed = true });
+
+        Assert.Equal("1 tiered cake leaves that day already (401); your cap for a Saturday is 1.", Assert.Single(told.Problems).Sentence);
+        Assert.Equal((AnswerKind.Accepted, true), (taken.Kind, disk.Book.State.Orders.Single(o => o.Number == 402).BeyondCapAgreed));
+        Assert.Equal(AnswerKind.Accepted, (await disk.Write(BookOnDisk.Order("Brandt", 17, 15), "wren")).Kind);
+        var (week, wall) = (disk.Book.State.Week!, disk.Book.State.Wall!);
+        var minutes = week.Steps.ToDictionary(s => s.Id, s => s.Minutes);
+        Assert.All(wall.Plan.Steps.Where(r => r.People.Count > 0), r => Assert.True(
+            (wall.Epoch + Duration.FromMinutes(r.Start + minutes[r.Step])).InZone(DateTimeZoneProviders.Tzdb["Europe/London"]).TimeOfDay <= new LocalTime(17, 30)));
+    }
+
+    [Fact]
     public async Task A_changed_shift_moves_the_plan_with_it()
     {
         using var disk = new BookOnDisk();

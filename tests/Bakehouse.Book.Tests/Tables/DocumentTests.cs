@@ -17,7 +17,8 @@ public sealed class DocumentTests
         Assert.Equal("6+8+10", order.SizeInInches);
         Assert.Equal([0.7m, 0.3m], order.Tiers[1].Colours.Select(c => c.Share));
         Assert.Equal(["nuts"], order.Allergies.Avoid);
-        Assert.Equal(Kept("order.1.json"), Document.Write(order));
+        // What came since stands at its end; an older reader passes it over.
+        Assert.Equal(Kept("order.1.json")[..^1] + ",\"beyondCapAgreed\":false}", Document.Write(order));
     }
 
     [Fact]

@@ -66,6 +66,17 @@ public sealed class OrderChecksTests
         Assert.Contains(Look(order), p => p.Where == "When" && p.Sentence.Contains(says, StringComparison.Ordinal));
     }
 
+    /// <summary>On Friday 23 October, 16:40, the next day's opening ends at 16:00 before the notice is over, and Sunday and Monday are shut.</summary>
+    [Fact]
+    public void The_first_hour_that_keeps_the_notice_is_one_at_which_the_shop_is_open()
+    {
+        var now = new LocalDateTime(2026, 10, 23, 16, 40).InZoneStrictly(DateTimeZoneProviders.Tzdb["Europe/London"]).ToInstant();
+        var problem = Assert.Single(OrderChecks.Problems(Cakes.Good(), SampleBakery.Shop, now, false), p => p.Sentence.Contains("24 h notice", StringComparison.Ordinal));
+        Assert.Equal("Choose Tue 27 Oct 09:00 or later, in the opening hours.", problem.Try);
+        problem = Assert.Single(OrderChecks.Problems(Cakes.Good(), SampleBakery.Shop, now - Duration.FromHours(2), false), p => p.Sentence.Contains("24 h notice", StringComparison.Ordinal));
+        Assert.Equal("Choose Sat 24 Oct 15:00 or later, in the opening hours.", problem.Try);
+    }
+
     /// <summary>Source: the clock changes of Europe/London in 2026 as published in the tz database: 29 March and 25 October, 01:00 UTC.</summary>
     [Theory]
     [InlineData(2026, 3, 29, "does not exist")]

@@ -192,6 +192,27 @@ public sealed class OrderPageTests : BunitContext
     }
 
     [Fact]
+    public void A_full_day_is_told_before_the_order_is_taken_and_the_owner_may_go_beyond()
+    {
+        book.State = book.State with { Shop = book.State.Shop! with { Settings = new(Caps: [new(IsoDayOfWeek.Saturday, 1)]) } };
+        book.Write(Cakes.Good(), "ines");
+        var page = Filled("24/10", "14");
+        Assert.Empty(page.FindAll(".day-full"));
+        Tap(page, "6+10");
+        Assert.Contains("1 tiered cake leaves that day already (401)", page.Find(".day-full").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("#beyond-cap"));
+        Tap(page, "Take the order");
+        Assert.Single(page.FindAll("#day.is-wrong"));
+        Assert.Single(book.State.Orders);
+
+        var hers = Filled("24/10", "14", "ines");
+        Tap(hers, "6+10");
+        hers.Find("#beyond-cap").Change(true);
+        Tap(hers, "Take the order");
+        Assert.True(book.State.Orders.Single(o => o.Number == 402).BeyondCapAgreed);
+    }
+
+    [Fact]
     public void A_change_keeps_what_was_wrong_before_and_was_not_touched()
     {
         var late = book.Write(Cakes.Good() with { Handover = new Handover(Way.Collect, new LocalDateTime(2026, 10, 13, 10, 0), "", 0) }, "ines").Order!;
@@ -201,12 +222,12 @@ public sealed class OrderPageTests : BunitContext
         Assert.Equal("Left at the bell", Assert.Single(book.State.Orders).Notes);
     }
 
-    private IRenderedComponent<OrderPage> Open(Guid? id = null) =>
-        Render<OrderPage>(p => p.AddCascadingValue(new Who("wren", "till")).Add(o => o.Id, id));
+    private IRenderedComponent<OrderPage> Open(Guid? id = null, string person = "wren") =>
+        Render<OrderPage>(p => p.AddCascadingValue(new Who(person, $"{person}'s screen")).Add(o => o.Id, id));
 
-    private IRenderedComponent<OrderPage> Filled(string day, string hour)
+    private IRenderedComponent<OrderPage> Filled(string day, string hour, string person = "wren")
     {
-        var page = Open();
+        var page = Open(person: person);
         Type(page, "day", day);
         Type(page, "hour", hour);
         Type(page, "count", "20");

@@ -1,0 +1,131 @@
+namespace Bakehouse.Web.SetUpShop;
+
+using System.Text.Json;
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain;
+using Bakehouse.Web.Access;
+using Microsoft.AspNetCore.Components;
+
+/// <summary>Sets the shop up or changes it. What is typed is kept within two seconds and comes back after a reload.</summary>
+public sealed partial class ShopPage : IAsyncDisposable
+{
+    private static readonly TimeSpan KeepAfter = TimeSpan.FromSeconds(1.2);
+    private static readonly IReadOnlyList<(bool, string)> Units = [(true, "inches"), (false, "cm")];
+    private static readonly IReadOnlyList<(bool, string)> Clocks = [(true, "14:00"), (false, "2:00 pm")];
+    private ITimer? keeping;
+    private bool saved;
+
+    /// <summary>The form of what the book has, and of what was typed and kept last, as text.</summary>
+    private string asWritten = "";
+    private string asKept = "";
+
+    [CascadingParameter]
+    private Who Here { get; set; } = new("", "");
+
+    private ShopForm Form { get; set; } = new();
+
+    private IReadOnlyList<Problem> Problems { get; set; } = [];
+
+    private HashSet<string> Wrong => [.. Problems.Select(p => p.Where)];
+
+    private string DraftOf => $"{Here.Device}:shop";
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        if (keeping is not null)
+        {
+            await keeping.DisposeAsync();
+            await Keep();
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnInitializedAsync()
+    {
+        Form = Fresh();
+        asWritten = asKept = Text;
+        // What was typed before there was a shop is the shop by now.
+        if (await Book.Draft(DraftOf) is { Length: > 0 } draft && JsonSerializer.Deserialize<ShopForm>(draft) is { } kept && (kept.Version > 0 || Book.State.Shop is null))
+        {
+            Form = kept;
+            asKept = draft;
+        }
+    }
+
+    private string Text => JsonSerializer.Serialize(Form);
+
+    private ShopForm Fresh() => Book.State.Shop is { } shop ? ShopReader.Form(shop) : new ShopForm();
+
+    private Problem? At(string field) => Problems.FirstOrDefault(p => string.Equals(p.Where, field, StringComparison.OrdinalIgnoreCase));
+
+    private void Touched()
+    {
+        if (Text == asKept)
+        {
+            return;
+        }
+
+        saved = false;
+        keeping ??= Time.CreateTimer(_ => _ = InvokeAsync(Keep), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        keeping.Change(KeepAfter, Timeout.InfiniteTimeSpan);
+    }
+
+    private async Task Keep()
+    {
+        var text = Text;
+        if (text != asKept)
+        {
+            asKept = text;
+            await Book.Enter(new KeepDraft(Guid.NewGuid(), Here.Person, DraftOf, text == asWritten ? null : text));
+            StateHasChanged();
+        }
+    }
+
+    private async Task StartAgain()
+    {
+        Form = Fresh();
+        Problems = [];
+        asWritten = Text;
+        await Keep();
+    }
+
+    private async Task Save()
+    {
+        saved = false;
+        var first = Book.State.Shop is null;
+        var (shop, problems) = new ShopReader(Book.State.Shop).Read(Form);
+        Problems = problems;
+        if (shop is null)
+        {
+            return;
+        }
+
+        var answer = await Book.Enter(new WriteShop(Guid.NewGuid(), Here.Person, Here.Device, shop));
+        if (answer.Kind != AnswerKind.Accepted)
+        {
+            Problems = answer.Problems.Count > 0 ? [.. answer.Problems.Select(ShopFields.OnPage)] : [new Problem("shop", "", answer.Message, "")];
+            return;
+        }
+
+        await Written(first);
+    }
+
+    private async Task Written(bool first)
+    {
+        if (keeping is not null)
+        {
+            await keeping.DisposeAsync();
+            keeping = null;
+        }
+
+        if (first)
+        {
+            Navigation.NavigateTo("/who", forceLoad: true);
+            return;
+        }
+
+        saved = true;
+        await StartAgain();
+    }
+}

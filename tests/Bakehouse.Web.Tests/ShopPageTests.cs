@@ -1,0 +1,111 @@
+namespace Bakehouse.Web.Tests;
+
+using AngleSharp.Dom;
+using Bakehouse.Book.Entries;
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Testing;
+using Bakehouse.Web.Access;
+using Bakehouse.Web.SetUpShop;
+using Bunit;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using NodaTime;
+
+/// <summary>The owner's evening: what is typed is kept, what is wrong is named by its field, and her rules are written down.</summary>
+public sealed class ShopPageTests : BunitContext
+{
+    private readonly BookInHand book = new();
+    private readonly FakeTimeProvider time = new(Cakes.Now.ToDateTimeOffset());
+
+    public ShopPageTests()
+    {
+        Services.AddSingleton<IBook>(book);
+        Services.AddSingleton<TimeProvider>(time);
+    }
+
+    [Fact]
+    public void What_is_typed_survives_a_reload_and_can_be_thrown_away()
+    {
+        var page = Open();
+        page.Find("#oven-1-decks").Input("5");
+        Tap(page, "+ a person");
+        time.Advance(TimeSpan.FromSeconds(3));
+        page.WaitForAssertion(() => Assert.Contains(book.Heard, c => c is KeepDraft { Text: not null }));
+
+        var reloaded = Open();
+        Assert.Equal("5", reloaded.Find("#oven-1-decks").GetAttribute("value"));
+        Assert.Equal(6, reloaded.FindAll("#people > .line").Count);
+        Tap(reloaded, "Throw away what I typed");
+        Assert.Equal("3", reloaded.Find("#oven-1-decks").GetAttribute("value"));
+        Assert.Equal("3", Open().Find("#oven-1-decks").GetAttribute("value"));
+    }
+
+    [Fact]
+    public void What_is_typed_for_an_older_shop_never_writes_over_a_newer_one()
+    {
+        var page = Open();
+        page.Find("#name").Input("Row Cakes");
+        book.Say(book.State with { Shop = book.State.Shop! with { Version = 9, Name = "Tolliver and Row" } });
+        Tap(page, "Write the change");
+        Assert.Equal(1, Assert.IsType<WriteShop>(book.Heard.Last(c => c is WriteShop)).Shop.Version);
+    }
+
+    [Fact]
+    public void Every_problem_names_its_field_and_leads_to_it()
+    {
+        var page = Open();
+        page.Find("#oven-1-decks").Input("lots");
+        page.Find("#shelf-1-depth").Input("2.5");
+        page.Find("#bowl-1-litres").Input("");
+        page.Find("#last-hands").Input("late");
+        page.Find("#caps").Input("Sat two");
+        page.Find("#quiet").Input("21:00");
+        Tap(page, "Write the change");
+
+        var told = page.FindAll(".problems li").Select(l => l.TextContent.Trim()).ToList();
+        Assert.Contains("Oven 1, decks “lots”: A whole number from 1 to 20 is needed. Count, and write it in figures.", told);
+        Assert.Contains(told, t => t.StartsWith("Shelf 1, depth “2.5”: A figure from 15 to 400 cm is needed.", StringComparison.Ordinal));
+        Assert.Contains(told, t => t.StartsWith("Bowl 1, litres: A figure from 1 to 200 L is needed.", StringComparison.Ordinal));
+        Assert.Contains(told, t => t.StartsWith("Tiered cakes a day “Sat two”", StringComparison.Ordinal));
+        Assert.All(page.FindAll(".problems a"), a => Assert.Single(page.FindAll($"#{a.GetAttribute("href")!.Split('#')[1]}")));
+        Assert.DoesNotContain(book.Heard, c => c is WriteShop);
+    }
+
+    [Fact]
+    public void Her_rules_are_written_and_read_back()
+    {
+        var page = Open();
+        page.Find("#last-hands").Input("22");
+        page.Find("#caps").Input("Sat 2, Mon-Tue 0, Wed 0");
+        page.Find("#quiet").Input("9pm-06:00");
+        Tap(page, "Write the change");
+
+        var settings = book.State.Shop!.Settings;
+        Assert.Equal((new LocalTime(22, 0), new LocalTime(21, 0), new LocalTime(6, 0)), (settings.LastHands, settings.QuietFrom, settings.QuietTo));
+        Assert.Equal([0, 0, 0, 2], settings.Caps!.Select(c => c.Most));
+        Assert.Equal(["22:00", "Mon-Wed 0, Sat 2", "21:00-06:00"], new[] { "last-hands", "caps", "quiet" }.Select(f => Open().Find($"#{f}").GetAttribute("value")));
+
+        foreach (var field in new[] { "last-hands", "caps", "quiet" })
+        {
+            page.Find($"#{field}").Input("");
+        }
+
+        Tap(page, "Write the change");
+        Assert.Equal(new ShopSettings(), book.State.Shop.Settings);
+    }
+
+    [Theory]
+    [InlineData("60", "2 rows of 30 cm, 1.1 m")]
+    [InlineData("45", "one row, 0.55 m")]
+    public void It_is_said_what_is_counted_of_a_shelf(string depth, string says)
+    {
+        var page = Open();
+        page.Find("#shelf-1-depth").Input(depth);
+        Assert.Contains(says, page.Find("#shelf-1").TextContent, StringComparison.Ordinal);
+    }
+
+    private IRenderedComponent<ShopPage> Open() => Render<ShopPage>(p => p.AddCascadingValue(new Who("ines", "office")));
+
+    private static void Tap(IRenderedComponent<ShopPage> page, string name) => page.FindAll("button").First(b => b.TextContent.Trim() == name).Click();
+}
