@@ -79,6 +79,7 @@ public static class Method
         new("handover", "Hand over", Skills.Counter, 8, Growth.Fixed),
         new("deliver", "Deliver", Skills.Drive, 15, Growth.Tiers, Tools: ["van"]),
         new("return", "Drive back", Skills.Drive, 0, Growth.Fixed, Tools: ["van"]),
+        new("wait", "Wait", null, 0, Growth.Fixed),
     ];
 
     /// <summary>Minutes of decor on the reference tier by how much there is: 15, 45, 150.</summary>

@@ -1,14 +1,18 @@
 namespace Bakehouse.Domain.Planning;
 
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.Slips;
 
-/// <summary>What somebody has set by hand and the planner plans around.</summary>
+/// <summary>What somebody has set or told by hand and the planner plans around.</summary>
 /// <param name="Pins">Steps held where they were put; one a step at most.</param>
 /// <param name="Chores">Newest versions of the work that is no order.</param>
 public sealed record ByHand(IReadOnlyList<Pin> Pins, IReadOnlyList<Chore> Chores)
 {
     /// <summary>Nothing was set by hand.</summary>
     public static ByHand Nothing { get; } = new([], []);
+
+    /// <summary>What went wrong, as told; what was taken back is among it and counts no more.</summary>
+    public IReadOnlyList<Slip> Slips { get; init; } = [];
 
     /// <summary>The same with this pin in the place of an earlier one of its step.</summary>
     public ByHand With(Pin pin) => this with { Pins = [.. Pins.Where(p => p.Step != pin.Step), pin] };

@@ -18,6 +18,15 @@ public interface IPlanner
     /// stand any more. Everything else keeps its rows.
     /// </summary>
     PlanOutcome Push(Week week, CancellationToken cancel = default);
+
+    /// <summary>
+    /// After something went wrong: promises first, then as few changes against the reference as are found (levels in the order of a
+    /// repair). Never makes late what <see cref="Push"/> keeps.
+    /// </summary>
+    /// <param name="calmUntil">
+    /// Rows of the reference that start before this minute and can stand do so, unless a promise would fall by it.
+    /// </param>
+    PlanOutcome Repair(Week week, int calmUntil, CancellationToken cancel = default);
 }
 
 /// <summary>What a planner returns: a plan with what is late, or reasons why there can be none.</summary>

@@ -111,7 +111,7 @@ internal sealed class WeekFacts
     {
         var time = new Span(row.Start, row.Start + step.Minutes);
         var hands = row.People.Count == (step.Skill is null ? 0 : step.Count)
-            && row.People.All(p => week.People.FirstOrDefault(w => w.Id == p) is { } person && person.Skills.Contains(step.Skill!) && person.Shifts.Concat(person.Extra).Any(s => s.Covers(time)));
+            && row.People.All(p => week.People.FirstOrDefault(w => w.Id == p) is { } person && person.Skills.Contains(step.Skill!) && person.Extra.Aggregate(person.Shifts, SpanLists.Joined).Any(s => s.Covers(time)));
         return hands && (row.Machine is null || week.Machines.Any(m => m.Id == row.Machine && Takes(m, step)));
     }
 

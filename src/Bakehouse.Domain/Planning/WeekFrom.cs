@@ -4,6 +4,7 @@ using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 
 /// <content>The seam between the book and the planner.</content>
 public sealed partial record Week
@@ -17,7 +18,7 @@ public sealed partial record Week
     /// <param name="orders">Newest versions; those that are not planned are left out.</param>
     /// <param name="done">Ticks that stand.</param>
     /// <param name="wall">The plan on the wall, or null.</param>
-    /// <param name="hand">Pins that stand and chores; null for none.</param>
+    /// <param name="hand">Pins that stand, chores, and what went wrong; null for none.</param>
     public static Week From(IReadOnlyList<Order> orders, Shop shop, IReadOnlyList<Tick> done, Wall? wall, Instant now, ByHand? hand = null)
     {
         var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
@@ -34,7 +35,9 @@ public sealed partial record Week
             Ages = [.. cakes.SelectMany(c => c.Cake.Ages)],
             Orders = [.. cakes.Select(c => OrderOf(c.Order, c.Cake, shop, time))],
         };
-        return WeekFacts.Apply(PanSizes.Few(week), done, wall?.From(time.Epoch), time, hand?.Pins ?? []);
+        var hung = wall?.From(time.Epoch);
+        var (slipped, known) = SlippedWeek.Of(PanSizes.Few(week), done, hand?.Slips ?? [], hung, time);
+        return WeekFacts.Apply(slipped, known, hung, time, hand?.Pins ?? []);
     }
 
     /// <summary>Days to the last pickup: an order that was taken stays in the week, also when the shop plans fewer days by now.</summary>

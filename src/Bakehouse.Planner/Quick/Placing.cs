@@ -21,10 +21,14 @@ internal sealed partial class Placing
     private int tries;
     private int looks;
     private UInt128 blame;
+    private readonly Standing? wall;
+    private readonly Keeping? keeping;
 
-    public Placing(Shop shop, Board board)
+    /// <param name="wall">When a plan on the wall is to be kept as far as it goes: its rows are tried first. Else null.</param>
+    public Placing(Shop shop, Board board, Standing? wall = null)
     {
-        (this.shop, this.board) = (shop, board);
+        (this.shop, this.board, this.wall) = (shop, board, wall);
+        keeping = wall is null ? null : new Keeping(shop, board, wall);
         windows = new Windows(shop, board);
         cleaning = new Cleaning(shop, board);
         depth = new int[shop.Acts.Length];
@@ -90,7 +94,8 @@ internal sealed partial class Placing
         return Array.Exists(build.Acts, a => a.Index == link.From && a.Standing) && Array.Exists(build.Acts, a => a.Index == link.To && a.Standing);
     }
 
-    private static void Unplace(Board board, Act act)
+    /// <summary>Takes one step off the board; its holds must be off already.</summary>
+    public static void Unplace(Board board, Act act)
     {
         var row = board.Rows[act.Index];
         if (row.Run >= 0)
@@ -154,7 +159,7 @@ internal sealed partial class Placing
         var mine = UInt128.One << k;
         var why = seat.Blame & ~mine;
         var failures = 0;
-        while (Next(act, ref seat, failures))
+        for (var found = AtWall(act, seat) || Next(act, ref seat, failures); found; found = Next(act, ref seat, failures))
         {
             if (--tries < 0)
             {

@@ -3,6 +3,24 @@ namespace Bakehouse.Planner.Quick;
 /// <summary>Hands, tools, machines and stores for one step at one start.</summary>
 internal sealed partial class Placing
 {
+    /// <summary>Puts the step where the wall has it, with its people and its machine, if it can stand there.</summary>
+    private bool AtWall(Act act, Seat seat)
+    {
+        if (wall is null || !wall.Has(act))
+        {
+            return false;
+        }
+
+        var (start, people, machine, batch) = wall.RowOf(act);
+        if (start < seat.Low || start > seat.High || Allowed(seat, start) != start || !keeping!.CanStand(act, start, people, machine, batch is not null))
+        {
+            return false;
+        }
+
+        var run = act.OnMachine && batch is not null && board.LastRun(machine, start) == start ? board.RunAt(machine, start) : -1;
+        return Put(act, seat, start, people, machine, run);
+    }
+
     private bool NextShared(Act act, ref Seat seat)
     {
         while (true)
@@ -243,7 +261,7 @@ internal sealed partial class Placing
     private bool StandOne(Link link, Gap[] gaps, int at)
     {
         var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
-        foreach (var gap in gaps)
+        foreach (var gap in wall is null ? gaps : [.. gaps.OrderBy(g => g.Place.Store != wall.StoreOf(link))])
         {
             if (at < gap.Low || at > gap.High || (to > from && board.StoreFull(gap.Place.Store, from, to, link.Places) >= 0))
             {

@@ -22,11 +22,20 @@ public sealed class QuickPlanner(long budget = QuickPlanner.UsualBudget) : IPlan
     /// <inheritdoc/>
     public PlanOutcome Push(Week week, CancellationToken cancel = default) => Make(week, 0, true, cancel);
 
+    /// <inheritdoc/>
+    public PlanOutcome Repair(Week week, int calmUntil, CancellationToken cancel = default)
+    {
+        var shop = Reading.Read(week with { Repair = true });
+        var reasons = Impossible.Reasons(shop);
+        return reasons.Count > 0 ? Stuck(reasons) : new Repairs(shop, calmUntil / week.Grain, cancel).Run();
+    }
+
+    private static PlanOutcome Stuck(IReadOnlyList<Reason> reasons) => new(null, new Dictionary<string, int>(StringComparer.Ordinal), reasons);
+
     private static PlanOutcome Make(Week week, long rounds, bool push, CancellationToken cancel)
     {
         var shop = Reading.Read(week);
         var reasons = Impossible.Reasons(shop);
-        return reasons.Count > 0 ? new PlanOutcome(null, new Dictionary<string, int>(StringComparer.Ordinal), reasons)
-            : new Session(shop, cancel).Run(rounds, push);
+        return reasons.Count > 0 ? Stuck(reasons) : new Session(shop, cancel).Run(rounds, push);
     }
 }

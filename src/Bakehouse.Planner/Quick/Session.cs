@@ -22,7 +22,10 @@ internal sealed class Session
         standing = new Standing(shop, board);
     }
 
-    public PlanOutcome Run(long rounds, bool push)
+    public PlanOutcome Run(long rounds, bool push) => Outcome(Make(rounds, push));
+
+    /// <summary>What stands after it: the board, and the build of each job or null.</summary>
+    public Draft Make(long rounds, bool push)
     {
         standing.PutFixed();
         var free = push ? new Pushing(shop, board, standing).Push(builds) : KeepWall();
@@ -33,11 +36,11 @@ internal sealed class Session
         }
 
         new Rounds(shop, free, cancel).Run(board, builds, standing.Cleans, rounds);
-        return Outcome();
+        return new Draft(board, builds);
     }
 
     /// <summary>A job that finds no place at all is tried again with other people and stores first.</summary>
-    private static Build? Insert(Insertion insertion, Job job)
+    public static Build? Insert(Insertion insertion, Job job)
     {
         for (uint twist = 0; twist < MostTwists; twist++)
         {
@@ -61,8 +64,10 @@ internal sealed class Session
         return [.. shop.Jobs.Where(j => builds[j.Index] is null)];
     }
 
-    private PlanOutcome Outcome()
+    /// <summary>The plan of a draft with what is late, or why there is none.</summary>
+    public PlanOutcome Outcome(Draft draft)
     {
+        var (board, builds) = draft;
         Reason[] reasons = [.. shop.Jobs.Where(j => builds[j.Index] is null).Select(j => Impossible.NoRoom(shop, j))];
         var late = new Dictionary<string, int>(StringComparer.Ordinal);
         if (reasons.Length > 0)
@@ -98,3 +103,6 @@ internal sealed class Session
         }
     }
 }
+
+/// <summary>A plan on a board; a build is null if its job found no place.</summary>
+internal sealed record Draft(Board Board, Build?[] Builds);

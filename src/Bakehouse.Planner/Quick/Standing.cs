@@ -63,6 +63,12 @@ internal sealed class Standing
                 && Array.TrueForAll(b.Acts, a => a.Standing || rows.ContainsKey(a.Step.Id))
                 && Array.TrueForAll(b.Links, l => holds.ContainsKey(l.Hold.Id)));
 
+    /// <summary>True if the wall has a row for the step.</summary>
+    public bool Has(Act act) => rows.ContainsKey(act.Step.Id);
+
+    /// <summary>The build that the wall has chosen, also if some rows of it are missing.</summary>
+    public Build Chosen(Job job) => Array.Find(job.Builds, b => b.Choices.All(c => shop.Week.Reference?.Choices.GetValueOrDefault(c.Key) == c.Value)) ?? job.Builds[0];
+
     /// <summary>The wall's row of a step: start in grains, people, machine.</summary>
     public (int Start, ulong People, int Machine, string? Batch) RowOf(Act act)
     {

@@ -32,8 +32,6 @@ public partial class WeekPage
 
     private IReadOnlyList<Order> NoRoom => [.. Book.State.Orders.Where(o => Standing.FoundNoRoom(Book.State, o))];
 
-    private StepFacts? ChosenStepFacts => ChosenCake?.Steps.FirstOrDefault(s => s.Id == step);
-
     private CakeFacts? ChosenCake => Picture?.Facts.Cakes.FirstOrDefault(c => c.Id == cake);
 
     private string Heading
@@ -69,7 +67,6 @@ public partial class WeekPage
     {
         Book.Changed -= Changed;
         timer?.Dispose();
-        undoEnds?.Dispose();
         self?.Dispose();
         if (module is not null)
         {
@@ -114,10 +111,9 @@ public partial class WeekPage
         }
     }
 
-    private void Changed(BookState state) => _ = InvokeAsync(async () =>
+    private void Changed(BookState state) => _ = InvokeAsync(() =>
     {
         Draw(state);
-        await Follow(state);
         StateHasChanged();
     });
 
@@ -139,11 +135,7 @@ public partial class WeekPage
         Draw(Book.State);
     }
 
-    private void Choose((string? Cake, string? Step) chosen)
-    {
-        (cake, step) = chosen;
-        EndMove();
-    }
+    private void Choose((string? Cake, string? Step) chosen) => (cake, step) = chosen;
 
     private void Open(CakeFacts opened)
     {

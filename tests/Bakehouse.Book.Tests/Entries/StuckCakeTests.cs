@@ -66,6 +66,8 @@ public sealed class StuckCakeTests
 
         public PlanOutcome Push(Week week, CancellationToken cancel = default) => None(week) ?? usual.Push(week, cancel);
 
+        public PlanOutcome Repair(Week week, int calmUntil, CancellationToken cancel = default) => None(week) ?? usual.Repair(week, calmUntil, cancel);
+
         private PlanOutcome? None(Week week) => week.Orders.FirstOrDefault(o => Guid.Parse(o.Id) == Order) is { } found
             ? new PlanOutcome(null, new Dictionary<string, int>(), [new Reason($"{found.Name.Split(' ')[^1]} has no room.", "Take it off the week.", found.Id)])
             : null;

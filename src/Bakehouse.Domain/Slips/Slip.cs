@@ -1,0 +1,59 @@
+namespace Bakehouse.Domain.Slips;
+
+/// <summary>What can go wrong in a kitchen.</summary>
+public enum SlipKind
+{
+    /// <summary>A sponge cracked, sank or was lost: its layers are baked again, or a spare from the freezer takes their place.</summary>
+    Cracked,
+
+    /// <summary>A coat, a filling or decor is not firm yet: what comes after it waits.</summary>
+    NotSet,
+
+    /// <summary>Something is used up: what needs it waits until it is there.</summary>
+    RanOut,
+
+    /// <summary>An oven, a bowl or a fridge can't be used for a time.</summary>
+    Out,
+
+    /// <summary>The step in hand ends later.</summary>
+    Behind,
+
+    /// <summary>Somebody is not there.</summary>
+    Away,
+
+    /// <summary>The customer comes earlier or later: the order carries the new hour, the slip that it was moved.</summary>
+    Pickup,
+
+    /// <summary>The owner begins a step before its wait is over.</summary>
+    Anyway,
+
+    /// <summary>An earlier slip was none: it counts no more.</summary>
+    TakenBack,
+}
+
+/// <summary>
+/// Something went otherwise than planned: a fact, written once and never changed. What it does to the plan is computed each time
+/// (<see cref="SlippedWeek"/>), so the same facts always give the same week.
+/// </summary>
+/// <param name="Id">128 random bits, made where it was told.</param>
+/// <param name="About">
+/// Cracked: keys of bakes. NotSet, Behind, Anyway: keys of steps. RanOut: batters, creams and fillings by id, or keys of steps. Out: ids of
+/// ovens, bowls and shelves. Away: ids of people. Pickup: the order's id. TakenBack: id of the slip. Never empty.
+/// </param>
+/// <param name="Told">When somebody said so.</param>
+/// <param name="Person">Id of who said so.</param>
+/// <param name="From">Out and Away: since when. Behind: when the step began. Anyway: when it is to begin. Pickup: the hour agreed before. Else null.</param>
+/// <param name="Until">
+/// NotSet, RanOut: what waits may begin then. Out, Away: usable or back then. Behind: when the step will be done. Pickup: the new hour. Else null.
+/// </param>
+/// <param name="Spare">Cracked: true if spare layers of the same sponge are taken instead.</param>
+public sealed record Slip(
+    Guid Id, SlipKind Kind, IReadOnlyList<string> About, Instant Told, string Person, Instant? From = null, Instant? Until = null, bool Spare = false)
+{
+    /// <summary>Those that count, as told: what was taken back and the taking back are left out.</summary>
+    public static IReadOnlyList<Slip> Standing(IReadOnlyList<Slip> slips)
+    {
+        var gone = slips.Where(s => s.Kind == SlipKind.TakenBack).SelectMany(s => s.About).ToHashSet();
+        return [.. slips.Where(s => s.Kind != SlipKind.TakenBack && !gone.Contains(s.Id.ToString("N"))).OrderBy(s => s.Told).ThenBy(s => s.Id)];
+    }
+}
