@@ -1,5 +1,6 @@
 namespace Bakehouse.Book;
 
+using System.Diagnostics.Metrics;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Planning;
 using Microsoft.Extensions.DependencyInjection;
@@ -17,7 +18,7 @@ public static class AddBookExtensions
     public static IServiceCollection AddBook(this IServiceCollection services, string path)
     {
         services.TryAddSingleton<IBook>(s => OrderBook.Open(
-            path, s.GetRequiredService<IPlanner>(), s.GetRequiredService<IClock>(), s.GetService<ILogger<OrderBook>>()));
+            path, s.GetRequiredService<IPlanner>(), s.GetRequiredService<IClock>(), s.GetService<ILogger<OrderBook>>(), s.GetService<IMeterFactory>()));
         return services;
     }
 }

@@ -1,6 +1,8 @@
 namespace Bakehouse.Book;
 
+using System.Diagnostics.Metrics;
 using Bakehouse.Book.Entries;
+using Bakehouse.Book.Figures;
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Reading;
 using Bakehouse.Book.Tables;
@@ -21,6 +23,7 @@ public sealed class OrderBook : IBook, IDisposable
     private readonly IPlanner planner;
     private readonly IClock clock;
     private readonly ILogger log;
+    private readonly BookFigures figures;
     private readonly StateReader reader;
     private readonly Ledger ledger;
     private readonly Announcer announcer;
@@ -29,10 +32,11 @@ public sealed class OrderBook : IBook, IDisposable
     private int diskFaults;
     private bool behind;
 
-    private OrderBook(BookFile file, IPlanner planner, IClock clock, ILogger log)
+    private OrderBook(BookFile file, IPlanner planner, IClock clock, ILogger log, IMeterFactory? meters)
     {
         this.file = file;
-        this.planner = planner;
+        figures = BookFigures.Of(meters);
+        this.planner = new TimedPlanner(planner, figures);
         this.clock = clock;
         this.log = log;
         reader = new StateReader(file);
@@ -49,16 +53,16 @@ public sealed class OrderBook : IBook, IDisposable
 
     /// <summary>Opens the book at a path, or makes a new one.</summary>
     /// <exception cref="BookClosedException">It is open elsewhere, from a newer version, or can't be read.</exception>
-    public static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log = null) =>
-        Open(path, planner, clock, log, null);
+    public static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log = null, IMeterFactory? meters = null) =>
+        Open(path, planner, clock, log, null, meters);
 
     /// <summary>The same; a test puts faults into the contexts.</summary>
-    internal static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log, Action<DbContextOptionsBuilder>? also)
+    internal static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log, Action<DbContextOptionsBuilder>? also, IMeterFactory? meters = null)
     {
         var opened = BookFile.Open(path, also);
         try
         {
-            return new OrderBook(opened, planner, clock, log ?? NullLogger<OrderBook>.Instance);
+            return new OrderBook(opened, planner, clock, log ?? NullLogger<OrderBook>.Instance, meters);
         }
         catch
         {
@@ -237,6 +241,8 @@ public sealed class OrderBook : IBook, IDisposable
         var before = State;
         var outcome = Entry.Decide(command, new Desk(before, planner, now, file));
         ledger.Write(command, outcome, before, now);
+        figures.Decided(command, outcome.Answer.Kind);
+        log.LogInformation("Command {Command} {Id} on {Subject}: {Outcome}", command.GetType().Name, command.Id, outcome.Subject, outcome.Answer.Kind);
         if (outcome.Change is { MovesHead: true })
         {
             ReadAgain(now);

@@ -1,6 +1,7 @@
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.Copies;
+using Bakehouse.Web.Figures;
 using Bakehouse.Web.IsAllWell;
 using Bakehouse.Web.Shell;
 using Bakehouse.Web.TheKitchen;
@@ -17,6 +18,7 @@ builder.LogQuietly();
 builder.UseAssetsAlways();
 builder.Services.AddTime();
 builder.OpenBook();
+builder.AddFigures();
 builder.AddBell();
 builder.AddCopies();
 builder.Services.AddSingleton<WellReader>();

@@ -14,7 +14,11 @@ using NodaTime;
 /// <param name="Id">Made where the person tapped.</param>
 /// <param name="Person">Id of the person, or "" on a book that knows nobody yet.</param>
 /// <param name="Device">Name of the screen.</param>
-public abstract record Command(Guid Id, string Person, string Device);
+public abstract record Command(Guid Id, string Person, string Device)
+{
+    /// <summary>For logs and faults: its kind and id, and nothing that was typed.</summary>
+    public sealed override string ToString() => $"{GetType().Name} {Id:N}";
+}
 
 /// <summary>Set the shop up, or change it. <paramref name="Shop"/>.Version is the version that was read (0 for none).</summary>
 public sealed record WriteShop(Guid Id, string Person, string Device, Shop Shop) : Command(Id, Person, Device);

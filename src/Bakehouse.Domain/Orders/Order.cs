@@ -32,11 +32,18 @@ public sealed record Order(
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches =>
         string.Join('+', Tiers.Reverse().Select(t => t.Diameter.Inches.ToString("0.#", CultureInfo.InvariantCulture)));
+
+    /// <summary>For logs and faults: which one it is, and nothing that was said.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"Order {Id:N}, version {Version}, {Stage}");
 }
 
 /// <summary>Who ordered it.</summary>
 /// <param name="Phone">In international form (E.164), e.g. +442079460182, or empty.</param>
-public sealed record Customer(string Name, string Phone);
+public sealed record Customer(string Name, string Phone)
+{
+    /// <summary>Never prints who it is.</summary>
+    public override string ToString() => "«kept out»";
+}
 
 /// <summary>How the cake leaves the shop.</summary>
 public enum Way
@@ -52,7 +59,11 @@ public enum Way
 /// <param name="At">When it is collected, or when it must be at the door.</param>
 /// <param name="Address">For a delivery, else empty.</param>
 /// <param name="RouteMinutes">Minutes on the road for a delivery, else 0.</param>
-public sealed record Handover(Way Way, LocalDateTime At, string Address, int RouteMinutes);
+public sealed record Handover(Way Way, LocalDateTime At, string Address, int RouteMinutes)
+{
+    /// <summary>Never prints the address.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Way} {At:uuuu-MM-dd HH:mm}");
+}
 
 /// <summary>How a cake is cut.</summary>
 public enum Cut
@@ -111,6 +122,9 @@ public enum Decoration
 /// <param name="Avoid">Allergens as the planner knows them: wheat, egg, milk, nuts, peanuts, sesame, soya ...</param>
 public sealed record AllergyAnswer(AllergyKind Kind, IReadOnlyList<string> Avoid, string Words)
 {
+    /// <summary>Never prints what was said.</summary>
+    public override string ToString() => Kind.ToString();
+
     /// <summary>Nobody has asked yet.</summary>
     public static AllergyAnswer NotAsked { get; } = new(AllergyKind.NotAsked, [], "");
 

@@ -164,7 +164,11 @@ public sealed record WeekOrder(
     int To,
     int Rank,
     int Buffer,
-    IReadOnlyList<Fresh> Fresh);
+    IReadOnlyList<Fresh> Fresh)
+{
+    /// <summary>Its id: the name is a customer's.</summary>
+    public override string ToString() => Id;
+}
 
 /// <summary>Freshness: at most so many minutes from the end of the step until the cake goes out.</summary>
 public sealed record Fresh(string Step, int Most);

@@ -99,7 +99,7 @@ internal sealed class Session
         var broken = Judge.Examine(shop.Week, plan).Breaches.FirstOrDefault(b => b.Step is null || !facts.Contains(b.Step));
         if (broken is not null)
         {
-            throw new InvalidOperationException($"The plan for {shop.Week.Name} breaks {broken.Rule} at {broken.Step}, minute {broken.Minute}: {broken.Sentence}");
+            throw new InvalidOperationException($"The plan breaks {broken.Rule} at {broken.Step}, minute {broken.Minute}.");
         }
     }
 }

@@ -2,12 +2,13 @@ namespace Bakehouse.Web.Bell;
 
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Reminders;
+using Bakehouse.Web.Figures;
 
 /// <summary>
 /// Looks once a second, and after each change of the book, at what is due, and tells the screens. Nothing here waits longer than
 /// a second, so a sleeping machine or a clock that jumps costs one second. What was due while the app was off is due now, late.
 /// </summary>
-public sealed class Ringer(IBook book, ClockWatch clock, Ears ears, TimeProvider time, ILogger<Ringer> log) : BackgroundService
+public sealed class Ringer(IBook book, ClockWatch clock, Ears ears, TimeProvider time, ILogger<Ringer> log, BellFigures? figures = null) : BackgroundService
 {
     private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(1);
     private readonly Lock gate = new();
@@ -38,6 +39,7 @@ public sealed class Ringer(IBook book, ClockWatch clock, Ears ears, TimeProvider
 
             now = WhatRings.At(clock.Look(), state, open, heard: !ears.Nobody);
             changed = seen is null || !seen.LooksLike(now);
+            figures?.Rang(seen?.Ringing ?? [], now.Ringing);
             seen = now;
         }
 

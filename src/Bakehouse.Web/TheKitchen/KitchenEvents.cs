@@ -10,6 +10,7 @@ using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
+using Bakehouse.Web.Figures;
 using Bakehouse.Web.Shell;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
@@ -43,7 +44,7 @@ internal static class KitchenEvents
     public static bool MayUse(HttpContext context, Shop? shop) =>
         shop is not null && Rights.MayOpen("kitchen", shop.PersonOf(WhoAmI.Of(context).Person)?.Role);
 
-    private static IResult Hear(HttpContext context, Ringer ringer, TimeProvider time, IHostApplicationLifetime life, ILoggerFactory logs, string? @for)
+    private static IResult Hear(HttpContext context, Ringer ringer, TimeProvider time, BellFigures figures, IHostApplicationLifetime life, ILoggerFactory logs, string? @for)
     {
         if (!MayUse(context, ringer.State.Book.Shop))
         {
@@ -52,16 +53,17 @@ internal static class KitchenEvents
 
         context.Response.Headers.CacheControl = "no-store";
         var screens = new Screens(context.RequestServices.GetRequiredService<IServiceScopeFactory>(), ringer, logs);
-        return TypedResults.ServerSentEvents(Stream(screens, ringer, time, @for, life.ApplicationStopping, context.RequestAborted));
+        return TypedResults.ServerSentEvents(Stream(screens, ringer, time, figures, @for, life.ApplicationStopping, context.RequestAborted));
     }
 
     private static async IAsyncEnumerable<SseItem<string>> Stream(
-        Screens screens, Ringer ringer, TimeProvider time, string? named, CancellationToken closing, [EnumeratorCancellation] CancellationToken gone)
+        Screens screens, Ringer ringer, TimeProvider time, BellFigures figures, string? named, CancellationToken closing, [EnumeratorCancellation] CancellationToken gone)
     {
         using var end = CancellationTokenSource.CreateLinkedTokenSource(closing, gone);
         var changes = Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite });
         void Note(WhatRings state) => changes.Writer.TryWrite(true);
         ringer.Changed += Note;
+        figures.ScreenCame();
         try
         {
             var last = "";
@@ -76,6 +78,7 @@ internal static class KitchenEvents
         finally
         {
             ringer.Changed -= Note;
+            figures.ScreenWent();
         }
     }
 

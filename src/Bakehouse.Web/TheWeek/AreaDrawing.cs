@@ -25,6 +25,9 @@ public sealed record AreaDrawing(
     double FullestX,
     IReadOnlyList<(double X, double Wide, string Says)> TooFull)
 {
+    /// <summary>Shelves that work which is no order has, under the line of all places: x, width, height.</summary>
+    public IReadOnlyList<(double X, double Wide, double High)> Full { get; init; } = [];
+
     private const double FridgeHigh = 112;
     private const double FreezerHigh = 54;
     private const double NothingHigh = 30;
@@ -63,7 +66,17 @@ public sealed record AreaDrawing(
         return new AreaDrawing(
             area, name, $"{Metres(area.Places)} m of shelf", y, high, foot - (area.Places * px), foot, px, StripsOf(facts, axis, area, foot, px), [.. edge],
             fullest, Math.Clamp(x, half, Math.Max(half, axis.Width - half)),
-            [.. area.TooFull.Select(t => (axis.X(t.From), axis.X(t.To) - axis.X(t.From), $"{Metres(t.TooMany)} m too much in the {(area.Kind == "fridge" ? "fridges" : "freezer")}, {Hour(words, t.From)} to {Hour(words, t.To)}"))]);
+            [.. area.TooFull.Select(t => (axis.X(t.From), axis.X(t.To) - axis.X(t.From), $"{Metres(t.TooMany)} m too much in the {(area.Kind == "fridge" ? "fridges" : "freezer")}, {Hour(words, t.From)} to {Hour(words, t.To)}"))])
+        {
+            Full =
+            [
+                .. from chore in facts.Chores
+                   where axis.Shows(chore.From, chore.To)
+                   let places = facts.Stores.Where(s => s.Kind == area.Kind && chore.Shelves.Contains(s.Id)).Sum(s => s.Places)
+                   where places > 0
+                   select (axis.X(chore.From), axis.X(chore.To) - axis.X(chore.From), places * px),
+            ],
+        };
     }
 
     private static readonly System.Globalization.CultureInfo Culture = System.Globalization.CultureInfo.GetCultureInfo("en-GB");

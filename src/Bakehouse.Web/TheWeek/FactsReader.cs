@@ -19,6 +19,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
     private readonly Dictionary<string, Step> steps = Once(week.Steps, s => s.Id);
     private readonly Dictionary<string, Store> stores = Once(week.Stores, s => s.Id);
     private readonly Dictionary<string, Order> orders = Once(state.Orders, o => o.Id.ToString("N"));
+    private readonly HashSet<string> pinned = [.. week.Fixed.Where(f => f is { Why: "pinned", Step: not null }).Select(f => f.Step!)];
     private readonly Dictionary<string, Tick> done = Once(state.Ticks, t => t.Step);
 
     public PlanFacts Read(Instant now) => new(
@@ -28,7 +29,10 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
         [.. plan.Cleans.Select(Clean)],
         [.. week.People.Select(p => new PersonFacts(p.Id, p.Name, [.. p.Shifts.Select(s => new Interval(At(s.From), At(s.To)))]))],
         [.. week.Machines.Select(Named)],
-        [.. week.Stores.Select(s => new StoreFacts(s.Id, StoreName(s), s.Kind, s.Places))]);
+        [.. week.Stores.Select(s => new StoreFacts(s.Id, StoreName(s), s.Kind, s.Places))])
+    {
+        Chores = [.. Chores()],
+    };
 
     private static Dictionary<string, T> Once<T>(IEnumerable<T> all, Func<T, string> key)
     {
@@ -40,6 +44,11 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
 
         return found;
     }
+
+    private IEnumerable<ChoreFacts> Chores() =>
+        from chore in state.Chores
+        from span in chore.In(WeekTime.Of(week, DateTimeZoneProviders.Tzdb[week.Zone]))
+        select new ChoreFacts(chore.Name, At(span.From), At(span.To), chore.People, chore.Machines, chore.Shelves);
 
     private Instant At(int minute) => week.Epoch + Duration.FromMinutes(minute);
 
@@ -83,7 +92,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
         return new StepFacts(
             step.Id, step.Order, operation, verb, tier.Length == 0 ? verb : $"{verb}, {tier}", At(row.Start), At(row.Start + step.Minutes),
             row.People.Count == 0 && tick is { Person.Length: > 0 } && IsHands(operation, step) ? [tick.Person] : row.People,
-            row.Machine, row.Batch, LookOf(operation, step), tick is not null);
+            row.Machine, row.Batch, LookOf(operation, step), tick is not null, pinned.Contains(step.Id));
     }
 
     private static bool IsHands(string operation, Step step) => operation != "bake" && step.Bake is null;

@@ -19,9 +19,10 @@ internal static class LaneDrawing
         foreach (var person in facts.People)
         {
             var own = work.Where(s => s.People.Contains(person.Id)).ToList();
-            if (own.Count > 0)
+            var chores = Chores(facts, axis, c => c.People.Contains(person.Id), y, PersonHigh);
+            if (own.Count + chores.Count > 0)
             {
-                lanes.Add(new Lane(person.Name, Hours(facts, person, axis), y, PersonHigh, Blocks(facts, axis, own, y, PersonHigh), [.. Off(person, axis)]));
+                lanes.Add(new Lane(person.Name, Hours(facts, person, axis), y, PersonHigh, Blocks(facts, axis, own, y, PersonHigh), [.. Off(person, axis)]) { Person = person.Id, Chores = chores });
                 y += PersonHigh;
             }
         }
@@ -30,17 +31,29 @@ internal static class LaneDrawing
         {
             var machines = facts.Machines.Where(m => m.IsOven == oven).ToList();
             var own = work.Where(s => machines.Any(m => m.Id == s.Machine)).ToList();
-            if (own.Count > 0)
+            var chores = Chores(facts, axis, c => machines.Any(m => c.Machines.Contains(m.Id)), y, MachineHigh);
+            if (own.Count + chores.Count > 0)
             {
                 var used = machines.Where(m => own.Any(s => s.Machine == m.Id)).Select(m => m.Name).ToList();
                 var name = oven ? (machines.Count > 1 ? "Ovens" : "Oven") : "Mixers";
-                lanes.Add(new Lane(name, used.Count > 1 ? $"{used.Count} in use" : "", y, MachineHigh, Blocks(facts, axis, own, y, MachineHigh), []));
+                lanes.Add(new Lane(name, used.Count > 1 ? $"{used.Count} in use" : "", y, MachineHigh, Blocks(facts, axis, own, y, MachineHigh), []) { Chores = chores });
                 y += MachineHigh;
             }
         }
 
         return lanes;
     }
+
+    /// <summary>Work that is no order: a low band, so that a load in another oven can stand over it.</summary>
+    private static IReadOnlyList<ChoreBand> Chores(PlanFacts facts, TimeAxis axis, Func<ChoreFacts, bool> takes, double y, double high) =>
+    [
+        .. from chore in facts.Chores
+           where takes(chore) && axis.Shows(chore.From, chore.To)
+           let x = axis.X(chore.From)
+           let wide = axis.X(chore.To) - x - 1
+           where wide > 1
+           select new ChoreBand(wide >= (chore.Name.Length * 8.2) + 6 ? chore.Name : "", x, y + 2, wide, high - 4),
+    ];
 
     /// <summary>One block for a step or a whole batch: its start to the end of its longest step.</summary>
     private static IReadOnlyList<Block> Blocks(PlanFacts facts, TimeAxis axis, IEnumerable<StepFacts> steps, double y, double high)

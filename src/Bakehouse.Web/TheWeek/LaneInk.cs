@@ -16,6 +16,15 @@ internal static class LaneInk
             }
 
             svg.Path("w-row", $"M0 {Svg.F(lane.Y + lane.High)}H{Svg.F(picture.Width)}");
+            foreach (var chore in lane.Chores)
+            {
+                svg.Rect("w-chore", chore.X, chore.Y, chore.Wide, chore.High, 3);
+                if (chore.Name.Length > 0)
+                {
+                    svg.Text("w-chore-name", chore.X + (chore.Wide / 2), chore.Y + (chore.High / 2) + 5.4, chore.Name);
+                }
+            }
+
             foreach (var block in lane.Blocks)
             {
                 svg.Open(WeekInk.Of(picture, block.Step.Cake));
@@ -77,6 +86,11 @@ internal static class LaneInk
             }
 
             svg.Close();
+        }
+
+        foreach (var (x, wide, high) in area.Full)
+        {
+            svg.Rect("w-chore", x, area.LineY, wide, high);
         }
 
         svg.Path("w-edge", "M" + string.Join('L', area.Top.Select(p => $"{Svg.F(p.X)} {Svg.F(p.Y)}")))

@@ -26,6 +26,9 @@ public sealed record PlanFacts(
         _ => new PlanFacts(now, state.Shop, [], [], [], [], []),
     };
 
+    /// <summary>Work that is no order, as it comes.</summary>
+    public IReadOnlyList<ChoreFacts> Chores { get; init; } = [];
+
     /// <summary>Every step of every cake and every clean-down.</summary>
     public IEnumerable<StepFacts> Work => Cakes.SelectMany(c => c.Steps).Concat(Cleans);
 
@@ -93,6 +96,7 @@ public enum StepLook
 /// <param name="What">"Final coat, 8 in".</param>
 /// <param name="Operation">Word of the method: bake, coat ...</param>
 /// <param name="Verb">The first words of it: "Final coat".</param>
+/// <param name="Pinned">True if it stays there until it is unpinned.</param>
 public sealed record StepFacts(
     string Id,
     string Cake,
@@ -105,7 +109,8 @@ public sealed record StepFacts(
     string? Machine,
     string? Batch,
     StepLook Look,
-    bool Done);
+    bool Done,
+    bool Pinned = false);
 
 /// <summary>Something waits between two steps.</summary>
 /// <param name="Kind">fridge, freezer, cool, rack, bench, van, tubs or none.</param>
@@ -113,6 +118,13 @@ public sealed record StepFacts(
 /// <param name="Most">Most minutes there.</param>
 public sealed record WaitFacts(
     string Id, string Cake, string FromStep, string ToStep, string Store, string Kind, Instant From, Instant To, int Places, int Least, int Most);
+
+/// <summary>Work that is no order, once.</summary>
+/// <param name="People">Ids of who is taken.</param>
+/// <param name="Machines">Ids of ovens and bowls.</param>
+/// <param name="Shelves">Ids of shelves that are full meanwhile.</param>
+public sealed record ChoreFacts(
+    string Name, Instant From, Instant To, IReadOnlyList<string> People, IReadOnlyList<string> Machines, IReadOnlyList<string> Shelves);
 
 /// <summary>Somebody and the hours at work.</summary>
 public sealed record PersonFacts(string Id, string Name, IReadOnlyList<Interval> Shifts);

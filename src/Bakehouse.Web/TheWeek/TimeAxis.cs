@@ -77,6 +77,20 @@ public sealed class TimeAxis
         return Width;
     }
 
+    /// <summary>The instant drawn at that many px from the left; before the start or after the end of the axis, its ends.</summary>
+    public Instant At(double x)
+    {
+        foreach (var s in Stretches)
+        {
+            if (x <= s.X + s.Width)
+            {
+                return s.From + ((s.To - s.From) * (s.Width > 0 ? Math.Clamp((x - s.X) / s.Width, 0, 1) : 0));
+            }
+        }
+
+        return To;
+    }
+
     /// <summary>True if that stretch of time is at least partly drawn.</summary>
     public bool Shows(Instant from, Instant to) => from < To && to > From;
 

@@ -35,6 +35,14 @@ public partial class WeekDrawing
     [Parameter]
     public EventCallback<CakeFacts> OnOpen { get; set; }
 
+    /// <summary>The move that is going on: its places light up.</summary>
+    [Parameter]
+    public Moving? Move { get; set; }
+
+    /// <summary>A lit place was tapped: whose lane (null on the cake's row) and how many px from the left of the axis.</summary>
+    [Parameter]
+    public EventCallback<(string? Person, double X)> OnPlace { get; set; }
+
     private string Look => (Chosen is null ? "wk" : "wk has-one") + (Picture.Rows.Count > Many ? " is-many" : "");
 
     private string Says

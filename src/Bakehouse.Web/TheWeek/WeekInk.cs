@@ -23,6 +23,7 @@ internal static class WeekInk
         <pattern id="wk-freezer" width="8" height="8" patternUnits="userSpaceOnUse"><path class="h-freezer" d="M0 0L8 8M8 0L0 8"/></pattern>
         <pattern id="wk-cool" width="5" height="4" patternUnits="userSpaceOnUse"><circle class="h-cool" cx="2" cy="2" r="1.2"/></pattern>
         <pattern id="wk-bench" width="9" height="8" patternUnits="userSpaceOnUse"><path class="h-bench" d="M0 4H5.5"/></pattern>
+        <pattern id="wk-chore" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="h-chore" d="M0 0V6"/></pattern>
         <pattern id="wk-late" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect class="h-late" width="6" height="6"/><path class="h-stripe" d="M0 0V6"/></pattern>
         <pattern id="wk-over" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="h-over" d="M1 0V6"/></pattern>
         </defs>
@@ -109,6 +110,10 @@ internal static class WeekInk
     public static string Now(WeekPicture picture, double high) =>
         picture.NowX is { } now ? new Svg().Path("w-now", $"M{Svg.F(now)} 0V{Svg.F(high)}").ToString() : "";
 
+    /// <summary>A pin with its point on the upper edge of what it holds.</summary>
+    private static void Pin(Svg svg, double x, double y) =>
+        svg.Path("w-pin", $"M{Svg.F(x)} {Svg.F(y + 5)}V{Svg.F(y - 1)}M{Svg.F(x - 4.5)} {Svg.F(y - 1)}H{Svg.F(x + 4.5)}L{Svg.F(x + 3)} {Svg.F(y - 4)}V{Svg.F(y - 8)}H{Svg.F(x - 3)}V{Svg.F(y - 4)}Z");
+
     /// <summary>One block as it is drawn.</summary>
     public static void Block(Svg svg, Block block)
     {
@@ -133,6 +138,11 @@ internal static class WeekInk
             default:
                 svg.Rect("b-hands" + ink, x, y, wide, high, Math.Min(4, wide / 3));
                 break;
+        }
+
+        if (block.Step.Pinned)
+        {
+            Pin(svg, x + Math.Min(wide / 2, 7), y);
         }
 
         if (block.Text.Length > 0)

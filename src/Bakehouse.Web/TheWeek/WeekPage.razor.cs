@@ -32,6 +32,8 @@ public partial class WeekPage
 
     private IReadOnlyList<Order> NoRoom => [.. Book.State.Orders.Where(o => Standing.FoundNoRoom(Book.State, o))];
 
+    private StepFacts? ChosenStepFacts => ChosenCake?.Steps.FirstOrDefault(s => s.Id == step);
+
     private CakeFacts? ChosenCake => Picture?.Facts.Cakes.FirstOrDefault(c => c.Id == cake);
 
     private string Heading
@@ -67,6 +69,7 @@ public partial class WeekPage
     {
         Book.Changed -= Changed;
         timer?.Dispose();
+        undoEnds?.Dispose();
         self?.Dispose();
         if (module is not null)
         {
@@ -111,9 +114,10 @@ public partial class WeekPage
         }
     }
 
-    private void Changed(BookState state) => _ = InvokeAsync(() =>
+    private void Changed(BookState state) => _ = InvokeAsync(async () =>
     {
         Draw(state);
+        await Follow(state);
         StateHasChanged();
     });
 
@@ -135,7 +139,11 @@ public partial class WeekPage
         Draw(Book.State);
     }
 
-    private void Choose((string? Cake, string? Step) chosen) => (cake, step) = chosen;
+    private void Choose((string? Cake, string? Step) chosen)
+    {
+        (cake, step) = chosen;
+        EndMove();
+    }
 
     private void Open(CakeFacts opened)
     {

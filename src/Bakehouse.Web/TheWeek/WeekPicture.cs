@@ -102,4 +102,14 @@ public sealed record CakeRow(
 /// <param name="Below">Second line: hours at work.</param>
 /// <param name="Off">Shaded: not at work. x and width.</param>
 public sealed record Lane(
-    string Name, string Below, double Y, double High, IReadOnlyList<Block> Blocks, IReadOnlyList<(double X, double Wide)> Off);
+    string Name, string Below, double Y, double High, IReadOnlyList<Block> Blocks, IReadOnlyList<(double X, double Wide)> Off)
+{
+    /// <summary>Whose lane it is, or null for machines.</summary>
+    public string? Person { get; init; }
+
+    /// <summary>Work that is no order.</summary>
+    public IReadOnlyList<ChoreBand> Chores { get; init; } = [];
+}
+
+/// <summary>Work that is no order, on a lane; its name if it fits.</summary>
+public sealed record ChoreBand(string Name, double X, double Y, double Wide, double High);

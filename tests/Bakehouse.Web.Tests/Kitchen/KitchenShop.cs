@@ -15,7 +15,8 @@ using NodaTime;
 
 /// <summary>The whole app in memory on a book of its own, with the sample bakery, and a clock that the test holds.</summary>
 /// <param name="time">Both the clock and the timers of the app.</param>
-internal sealed class KitchenShop(TimeProvider time, string folder, bool rope = false) : WebApplicationFactory<Program>
+/// <param name="also">What else a test puts into the app.</param>
+internal sealed class KitchenShop(TimeProvider time, string folder, bool rope = false, Action<IWebHostBuilder>? also = null) : WebApplicationFactory<Program>
 {
     /// <summary>Wednesday 14 October 2026, 07:30 in London.</summary>
     public static Instant Start { get; } = Instant.FromUtc(2026, 10, 14, 6, 30);
@@ -28,9 +29,9 @@ internal sealed class KitchenShop(TimeProvider time, string folder, bool rope = 
     public static string Folder() => Directory.CreateTempSubdirectory("bakehouse-kitchen-").FullName;
 
     /// <summary>The app with the sample bakery opened.</summary>
-    public static async Task<KitchenShop> Sample(TimeProvider time, string? folder = null, bool rope = false)
+    public static async Task<KitchenShop> Sample(TimeProvider time, string? folder = null, bool rope = false, Action<IWebHostBuilder>? also = null)
     {
-        var shop = new KitchenShop(time, folder ?? Folder(), rope);
+        var shop = new KitchenShop(time, folder ?? Folder(), rope, also);
         var answer = await shop.Book.Enter(new OpenSample(Guid.NewGuid(), "", "test"), TestContext.Current.CancellationToken);
         Assert.Equal(AnswerKind.Accepted, answer.Kind);
         shop.Ringer.Look();
@@ -64,6 +65,7 @@ internal sealed class KitchenShop(TimeProvider time, string folder, bool rope = 
             services.Replace(ServiceDescriptor.Singleton(time));
             services.Replace(ServiceDescriptor.Singleton((IClock)time));
         });
+        also?.Invoke(builder);
     }
 }
 
