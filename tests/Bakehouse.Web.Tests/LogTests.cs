@@ -147,6 +147,8 @@ public sealed class LogTests : IDisposable
 
         public PlanOutcome Push(Week week, CancellationToken cancel = default) => Bent(week, whole.Push(week, cancel));
 
+        public PlanOutcome Repair(Week week, int calmUntil, CancellationToken cancel = default) => Bent(week, whole.Repair(week, calmUntil, cancel));
+
         private PlanOutcome Bent(Week week, PlanOutcome made) => !Broken || made.Plan is null ? made : made with
         {
             Plan = made.Plan with { Steps = [.. made.Plan.Steps.Select(r => r with { Start = week.FreeFrom, People = r.People.Count > 0 ? ["petra"] : [] })] },

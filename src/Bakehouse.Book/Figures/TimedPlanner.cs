@@ -10,4 +10,6 @@ internal sealed class TimedPlanner(IPlanner planner, BookFigures figures) : IPla
     public PlanOutcome Insert(Week week, CancellationToken cancel = default) => figures.Time("insert", () => planner.Insert(week, cancel));
 
     public PlanOutcome Push(Week week, CancellationToken cancel = default) => figures.Time("push", () => planner.Push(week, cancel));
+
+    public PlanOutcome Repair(Week week, int calmUntil, CancellationToken cancel = default) => figures.Time("repair", () => planner.Repair(week, calmUntil, cancel));
 }
