@@ -3,6 +3,7 @@ namespace Bakehouse.Web.Tests;
 using AngleSharp.Dom;
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Testing;
 using Bakehouse.Web.Access;
@@ -93,6 +94,21 @@ public sealed class ShopPageTests : BunitContext
 
         Tap(page, "Write the change");
         Assert.Equal(new ShopSettings(), book.State.Shop.Settings);
+    }
+
+    [Fact]
+    public void What_a_change_costs_is_said_before_it_counts()
+    {
+        var order = book.Write(Cakes.Good(), "ines").Order!;
+        book.State = book.State with { Wall = new Wall(Cakes.Now, new Plan("", new Dictionary<string, string>(), [], [], [])) };
+        book.Future = _ => new Foreseen(BookInHand.Accepted() with { Late = new Dictionary<string, int> { [order.Id.ToString("N")] = 75 } }, 1, null);
+        var page = Open();
+        page.Find("#last-hands").Input("18");
+        Tap(page, "Write the change");
+        Assert.Contains("401 Okafor turns 1 h 15 late.", page.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain(book.Heard, c => c is WriteShop);
+        Tap(page, "Write it all the same");
+        Assert.Equal(new LocalTime(18, 0), book.State.Shop!.Settings.LastHands);
     }
 
     [Theory]

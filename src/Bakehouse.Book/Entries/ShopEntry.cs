@@ -38,7 +38,7 @@ internal static class ShopEntry
 
         var fitted = new Fitting(desk.Planner, shop, desk.Now, desk.State.Hand).Replan(desk.State.Orders, desk.State.Ticks, desk.State.Wall).OrOurBug();
         return fitted.IsPlan
-            ? Outcome.Accepted(Subject, new Change(fitted.Wall, Rows), late: fitted.Late)
+            ? Outcome.Accepted(Subject, new Change(fitted.Wall, Rows), late: fitted.Late, message: string.Join(' ', fitted.Stuck.Select(r => $"{r.Sentence} {r.Try}")))
             : Outcome.Refused(Subject, "The cakes already taken can't be made in this shop.", [.. fitted.Reasons.Select(r => new Problem("plan", "", r.Sentence, r.Try))]);
     }
 }

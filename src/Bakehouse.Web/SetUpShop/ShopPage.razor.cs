@@ -3,7 +3,9 @@ namespace Bakehouse.Web.SetUpShop;
 using System.Text.Json;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain;
+using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Access;
+using Bakehouse.Web.Shell;
 using Microsoft.AspNetCore.Components;
 
 /// <summary>Sets the shop up or changes it. What is typed is kept within two seconds and comes back after a reload.</summary>
@@ -25,6 +27,8 @@ public sealed partial class ShopPage : IAsyncDisposable
     private ShopForm Form { get; set; } = new();
 
     private IReadOnlyList<Problem> Problems { get; set; } = [];
+
+    private IReadOnlyList<string> Costs { get; set; } = [];
 
     private HashSet<string> Wrong => [.. Problems.Select(p => p.Where)];
 
@@ -66,7 +70,7 @@ public sealed partial class ShopPage : IAsyncDisposable
             return;
         }
 
-        saved = false;
+        (saved, Costs) = (false, []);
         keeping ??= Time.CreateTimer(_ => _ = InvokeAsync(Keep), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         keeping.Change(KeepAfter, Timeout.InfiniteTimeSpan);
     }
@@ -85,18 +89,41 @@ public sealed partial class ShopPage : IAsyncDisposable
     private async Task StartAgain()
     {
         Form = Fresh();
-        Problems = [];
+        (Problems, Costs) = ([], []);
         asWritten = Text;
         await Keep();
     }
 
-    private async Task Save()
+    /// <summary>What the change would cost, before it counts: cakes that turn late or find no room.</summary>
+    private async Task<IReadOnlyList<string>> CostsOf(Shop shop)
+    {
+        var state = Book.State;
+        if (state.Wall is null)
+        {
+            return [];
+        }
+
+        // What would be refused is told when it is written.
+        var answer = (await Book.Foresee(new WriteShop(Guid.NewGuid(), Here.Person, Here.Device, shop))).Answer;
+        var late = state.Orders
+            .Where(o => answer.Late.GetValueOrDefault(o.Id.ToString("N")) > (Standing.Of(state, o)?.Late ?? 0))
+            .Select(o => $"{o.Number} {o.Customer.Name} turns {Words.Minutes(answer.Late[o.Id.ToString("N")])} late.");
+        return answer.Kind == AnswerKind.Accepted ? [.. late, .. new[] { answer.Message }.Where(m => m.Length > 0)] : [];
+    }
+
+    private async Task Save(bool agreed)
     {
         saved = false;
         var first = Book.State.Shop is null;
         var (shop, problems) = new ShopReader(Book.State.Shop).Read(Form);
         Problems = problems;
         if (shop is null)
+        {
+            return;
+        }
+
+        Costs = agreed ? [] : await CostsOf(shop);
+        if (Costs.Count > 0)
         {
             return;
         }

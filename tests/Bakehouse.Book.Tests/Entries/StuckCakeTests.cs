@@ -35,6 +35,20 @@ public sealed class StuckCakeTests
     }
 
     [Fact]
+    public async Task A_changed_shop_says_which_cake_finds_no_room_in_it()
+    {
+        var planner = new NoRoomFor();
+        using var disk = new BookOnDisk(planner: planner);
+        planner.Order = (await disk.Write(BookOnDisk.Order("Moss"))).Order!.Id;
+        await disk.Write(BookOnDisk.Order("Hale"));
+
+        var answer = await disk.Enter(new WriteShop(BookOnDisk.NewId(), "ines", "office", disk.Book.State.Shop! with { Name = "Tolliver Row" }));
+
+        Assert.Equal((AnswerKind.Accepted, "Moss has no room. Take it off the week."), (answer.Kind, answer.Message));
+        Assert.DoesNotContain(planner.Order.Value, OnTheWall(disk));
+    }
+
+    [Fact]
     public async Task An_order_that_finds_no_room_itself_is_refused_with_the_reason()
     {
         var planner = new NoRoomFor();
