@@ -71,14 +71,14 @@ internal static class Deeds
             return null;
         }
 
-        var mine = WorkList.Of(week, wall, at.Seen.Ticks).Where(p => p.AtHand is not null).ToList();
+        var mine = WorkList.Of(week, wall, at.Seen.Ticks, shop.Clock.GetCurrentInstant(), at.Seen.Hand.NotDone).Where(p => p.AtHand is not null).ToList();
         if (mine.Count == 0)
         {
             return null;
         }
 
         // Mostly what is at hand; now and then something far ahead, by mistake.
-        var work = shop.Happens(92) ? mine.MinBy(p => p.AtHand!.Start)!.AtHand! : shop.OneOf(shop.OneOf(mine).Open);
+        var work = shop.Happens(92) ? mine.MinBy(p => p.AtHand!.Start)!.AtHand!.Works[0] : shop.OneOf(shop.OneOf(mine).Stints).Works[0];
         return new TickStep(shop.NewId(), at.Person, at.Device, work.Steps[0], shop.OneOf(week.People).Id);
     }
 

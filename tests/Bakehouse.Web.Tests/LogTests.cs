@@ -109,7 +109,7 @@ public sealed class LogTests : IDisposable
             }
 
             var state = app.Book.State;
-            foreach (var work in WorkList.Of(state.Week!, state.Wall!, state.Ticks).Where(p => p.AtHand is { } w && w.Start <= time.GetCurrentInstant()))
+            foreach (var work in WorkList.Of(state.Week!, state.Wall!, state.Ticks, time.GetCurrentInstant(), state.NotDone).Where(p => p.AtHand is { } w && w.Start <= time.GetCurrentInstant()))
             {
                 await KitchenShop.Tick(screen, work.AtHand!.Steps, "petra");
             }

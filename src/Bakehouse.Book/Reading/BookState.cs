@@ -44,8 +44,11 @@ public sealed record BookState(
     /// <summary>Newest version of every chore that was not dropped.</summary>
     public IReadOnlyList<Chore> Chores { get; init; } = [];
 
+    /// <summary>When somebody last said of a step of the planned orders that it is not done, by step; ticked since or not.</summary>
+    public IReadOnlyDictionary<string, Instant> NotDone { get; init; } = new Dictionary<string, Instant>();
+
     /// <summary>What the planner plans around.</summary>
-    public ByHand Hand => new(Pins, Chores);
+    public ByHand Hand => new(Pins, Chores) { NotDone = NotDone };
 
     /// <summary>True if the book holds facts of more than 2 min later than this: then the clock is wrong, or was.</summary>
     public bool IsAhead(Instant now) => Newest != Instant.MinValue && Newest - now > ClocksDiffer;

@@ -36,6 +36,7 @@ internal sealed class StateReader(BookFile file)
             Newest = facts.Newest(book),
             Pins = [.. book.Pins.AsNoTracking().Where(p => p.Undone == null && planned.Contains(p.Order)).OrderBy(p => p.Seq).AsEnumerable().Select(p => p.Pin())],
             Chores = Chores(book),
+            NotDone = NotDone(book, planned),
             Calendars = [.. book.Calendars.AsNoTracking().Where(c => c.Ended == null).OrderBy(c => c.Seq).AsEnumerable().Select(c => new CalendarAddress(c.Person, c.Secret, c.Made))],
         };
         return At(state, now);
@@ -66,6 +67,10 @@ internal sealed class StateReader(BookFile file)
 
     private static List<Tick> Ticks(BookContext book, List<Guid> planned) =>
         [.. book.Ticks.AsNoTracking().Where(t => t.Undone == null && planned.Contains(t.Order)).OrderBy(t => t.Seq).AsEnumerable().Select(t => t.Tick())];
+
+    private static Dictionary<string, Instant> NotDone(BookContext book, List<Guid> planned) =>
+        book.Ticks.AsNoTracking().Where(t => t.Undone != null && planned.Contains(t.Order)).AsEnumerable()
+            .GroupBy(t => t.Step).ToDictionary(g => g.Key, g => g.Max(t => t.Undone!.Value));
 
     private static List<RingAnswer> Answers(BookContext book, List<Guid> planned) =>
         [.. book.RingAnswers.AsNoTracking().Where(a => a.Undone == null && planned.Contains(a.Order)).OrderBy(a => a.Seq).AsEnumerable().Select(a => a.Answer())];

@@ -14,6 +14,9 @@ public sealed record ByHand(IReadOnlyList<Pin> Pins, IReadOnlyList<Chore> Chores
     /// <summary>What went wrong, as told; what was taken back is among it and counts no more.</summary>
     public IReadOnlyList<Slip> Slips { get; init; } = [];
 
+    /// <summary>When somebody last said of a step that it is not done: it is not assumed by what was planned until then.</summary>
+    public IReadOnlyDictionary<string, Instant> NotDone { get; init; } = new Dictionary<string, Instant>();
+
     /// <summary>The same with this pin in the place of an earlier one of its step.</summary>
     public ByHand With(Pin pin) => this with { Pins = [.. Pins.Where(p => p.Step != pin.Step), pin] };
 }

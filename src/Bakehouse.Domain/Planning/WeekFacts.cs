@@ -14,28 +14,31 @@ internal sealed class WeekFacts
     private readonly Dictionary<string, Step> steps;
     private readonly Dictionary<string, StepRow> rows;
     private readonly Dictionary<string, int> done;
+    private readonly HashSet<string> assumed;
     private readonly Dictionary<string, (Step Step, int Start, string Machine)> bowls;
     private readonly List<string> running;
     private readonly Plan? wall;
     private readonly Backlog backlog;
 
-    private WeekFacts(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time)
+    private WeekFacts(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time, ByHand hand)
     {
         (this.week, this.wall) = (week, wall);
         steps = week.Steps.ToDictionary(s => s.Id);
         rows = (wall?.Steps ?? []).ToDictionary(r => r.Step);
         done = DoneEnds(ticks.Where(t => steps.ContainsKey(t.Step)), time);
+        assumed = Assume(hand.NotDone.ToDictionary(d => d.Key, d => time.Minute(d.Value)));
         running = Running();
         bowls = LastBowls();
         backlog = new Backlog(week, done, rows.ToDictionary(r => r.Key, r => r.Value.Start));
     }
 
-    public static Week Apply(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time, IReadOnlyList<Pin> pins) =>
-        new WeekFacts(week, ticks, wall, time).Applied(pins);
+    public static Week Apply(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time, ByHand hand) =>
+        new WeekFacts(week, ticks, wall, time, hand).Applied(hand.Pins);
 
     private Week Applied(IReadOnlyList<Pin> pins)
     {
         var holds = week.Holds.Where(Open).ToList();
+        var past = done.Keys.Select(Done).ToList();
         return week with
         {
             Steps = [.. week.Steps.Select(s => bowls.TryGetValue(s.Id, out var bowl) ? bowl.Step : done.ContainsKey(s.Id) ? Past(s) : s)],
@@ -43,8 +46,8 @@ internal sealed class WeekFacts
             Clocks = [.. week.Clocks.Select(Loosened)],
             Ages = [.. week.Ages.Select(Loosened)],
             Orders = [.. week.Orders.Select(GoneAsDone)],
-            Fixed = [.. done.Keys.Select(Done), .. running.Select(r => Row(r, "started")), .. pins.Where(Holds).Select(p => Row(p.Step, "pinned"))],
-            Reference = wall is null ? null : Wanted(holds.Select(h => h.Id).ToHashSet()),
+            Fixed = [.. past, .. running.Select(r => Row(r, "started")), .. pins.Where(Holds).Select(p => Row(p.Step, "pinned"))],
+            Reference = wall is null ? null : Assumed.Taken(Wanted(holds.Select(h => h.Id).ToHashSet()), past),
         };
     }
 
@@ -53,14 +56,39 @@ internal sealed class WeekFacts
     /// <summary>A pin holds while the wall has the step there, it is still to come, and what comes before it can be done in time.</summary>
     private bool Holds(Pin pin) => steps.TryGetValue(pin.Step, out var step) && rows.TryGetValue(pin.Step, out var row)
         && !done.ContainsKey(pin.Step) && !running.Contains(pin.Step) && pin.Is(row, week.Epoch)
-        && row.Start >= week.FreeFrom && Able(row, step) && !Shut(row, step) && backlog.Earliest(pin.Step) <= row.Start;
+        && row.Start >= week.FreeFrom && Able(row, step) && !Shut(row, step) && !Tainted(row, step)
+        && backlog.Earliest(pin.Step) <= row.Start;
+
+    /// <summary>True if the bowl met what the step is kept from: then the planner must find room for a clean-down before it.</summary>
+    private bool Tainted(StepRow row, Step step) =>
+        bowls.Values.Any(b => b.Machine == row.Machine && b.Step.Has.Intersect(step.Avoid).Any());
 
     private bool Shut(StepRow row, Step step) =>
         week.Machines.Any(m => m.Id == row.Machine && m.Down.Any(d => d.Meets(new Span(row.Start, row.Start + step.Minutes))));
 
-    private Fixed Done(string step) => bowls.TryGetValue(step, out var bowl)
-        ? new Fixed(step, bowl.Start, [], bowl.Machine, null, null, "done")
-        : new Fixed(step, done[step] - steps[step].Minutes, [], null, null, null, "done");
+    private Fixed Done(string step)
+    {
+        var why = assumed.Contains(step) ? Assumed.Why : "done";
+        return bowls.TryGetValue(step, out var bowl)
+            ? new Fixed(step, bowl.Start, [], bowl.Machine, null, null, why)
+            : new Fixed(step, done[step] - steps[step].Minutes, [], null, null, null, why);
+    }
+
+    /// <summary>
+    /// Adds to what is done what nobody ticked and its planned time has passed, if today's shop could do it so. A row without hands was
+    /// written when it was assumed already.
+    /// </summary>
+    private HashSet<string> Assume(Dictionary<string, int> denied)
+    {
+        var open = rows.Values.Where(r => steps.TryGetValue(r.Step, out var s) && !done.ContainsKey(r.Step) && (r.People.Count == 0 || Able(r, s)));
+        var found = Assumed.Of(open, id => steps[id], week.Holds.ToLookup(h => h.To), done, denied, week.Now);
+        foreach (var (step, end) in found)
+        {
+            done[step] = end;
+        }
+
+        return [.. found.Keys];
+    }
 
     /// <summary>
     /// True if the thing still stands there, or will. Between two done steps it doesn't; and a mere habit of order (largest first)

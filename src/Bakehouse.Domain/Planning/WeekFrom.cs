@@ -12,13 +12,14 @@ public sealed partial record Week
     /// <summary>
     /// The planning problem of the planned orders: their steps by the method, the shop's people and places, what is done and
     /// what is running. Pure. Minute 0 is local midnight of the Monday before the week of <paramref name="now"/>; the last minute lies
-    /// a week after the last pickup that may be planned. Steps that nobody ticked are free from now on, wherever the wall has
-    /// them; that near work stays calm is the planner's part (it keeps the rows of the reference).
+    /// a week after the last pickup that may be planned. A step that nobody ticked is assumed where its planned time has passed
+    /// (<see cref="Assumed"/>); one that may not be guessed is free from now on, wherever the wall has it. That near work stays calm is
+    /// the planner's part (it keeps the rows of the reference).
     /// </summary>
     /// <param name="orders">Newest versions; those that are not planned are left out.</param>
     /// <param name="done">Ticks that stand.</param>
     /// <param name="wall">The plan on the wall, or null.</param>
-    /// <param name="hand">Pins that stand, chores, and what went wrong; null for none.</param>
+    /// <param name="hand">Pins that stand, chores, what went wrong, and what somebody said is not done; null for none.</param>
     public static Week From(IReadOnlyList<Order> orders, Shop shop, IReadOnlyList<Tick> done, Wall? wall, Instant now, ByHand? hand = null)
     {
         var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
@@ -37,7 +38,7 @@ public sealed partial record Week
         };
         var hung = wall?.From(time.Epoch);
         var (slipped, known) = SlippedWeek.Of(PanSizes.Few(week), done, hand?.Slips ?? [], hung, time);
-        return WeekFacts.Apply(slipped, known, hung, time, hand?.Pins ?? []);
+        return WeekFacts.Apply(slipped, known, hung, time, hand ?? ByHand.Nothing);
     }
 
     /// <summary>Days to the last pickup: an order that was taken stays in the week, also when the shop plans fewer days by now.</summary>

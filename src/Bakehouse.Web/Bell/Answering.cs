@@ -18,6 +18,18 @@ public static class Answering
     public static Task<Answer> Tick(this IBook book, Who who, Guid id, IEnumerable<string> steps, string by, Instant? done, CancellationToken cancel) =>
         book.EnterAll(steps.Select((s, i) => (Command)new TickStep(Derived(id, i), who.Person, who.Device, s, by, done)), cancel);
 
+    /// <summary>
+    /// Ticks steps that were only assumed: done as planned, by whoever was planned. One that is not assumed any more (ticked, or
+    /// planned anew) is ticked as of now by the person at the screen.
+    /// </summary>
+    public static Task<Answer> Confirm(this IBook book, Who who, Guid id, IReadOnlyList<string> steps, Instant now, CancellationToken cancel)
+    {
+        var assumed = book.State is { Week: { } week, Wall: { } wall } state ? new AssumedNow(week, wall, state.Ticks, now, state.NotDone) : null;
+        return book.EnterAll(steps.Select((s, i) => assumed?.AsPlanned(s) is { } planned
+            ? (Command)new TickStep(Derived(id, i), who.Person, who.Device, s, planned.Person ?? who.Person, planned.End)
+            : new TickStep(Derived(id, i), who.Person, who.Device, s, who.Person)), cancel);
+    }
+
     /// <summary>Takes the tick of a step or of a whole batch back.</summary>
     public static Task<Answer> Undo(this IBook book, Who who, Guid id, IEnumerable<string> steps, CancellationToken cancel) =>
         book.EnterAll(steps.Select((s, i) => (Command)new UndoTick(Derived(id, i), who.Person, who.Device, s)), cancel);

@@ -11,7 +11,7 @@ using NodaTime.Text;
 
 /// <summary>A tap in the kitchen.</summary>
 /// <param name="Id">Made on the screen; the same tap sent twice counts once.</param>
-/// <param name="Do">tick, undo or answer.</param>
+/// <param name="Do">tick, undo, confirm (as planned, what was only assumed) or answer.</param>
 /// <param name="Steps">Keys of the steps of a tick or undo: one, or all of a batch.</param>
 /// <param name="By">Id of the person who did it; for a tick.</param>
 /// <param name="Done">When, for a tick kept while there was no connection (ISO 8601, UTC); null for now.</param>
@@ -34,7 +34,7 @@ internal static class KitchenCommands
 
     private const int MostSteps = 40;
 
-    public static async Task<IResult> Take(HttpContext context, IBook book, CancellationToken cancel)
+    public static async Task<IResult> Take(HttpContext context, IBook book, IClock clock, CancellationToken cancel)
     {
         if (!SameOrigin(context.Request) || !KitchenEvents.MayUse(context, book.State.Shop))
         {
@@ -42,7 +42,7 @@ internal static class KitchenCommands
         }
 
         var tap = await Read(context.Request, cancel);
-        if (tap is null || tap.Id == Guid.Empty || await Enter(tap, WhoAmI.Of(context), book, cancel) is not { } answer)
+        if (tap is null || tap.Id == Guid.Empty || await Enter(tap, WhoAmI.Of(context), book, clock, cancel) is not { } answer)
         {
             return Said(StatusCodes.Status400BadRequest, "This tap can’t be read. Load the page again.");
         }
@@ -82,13 +82,14 @@ internal static class KitchenCommands
     }
 
     /// <summary>Enters it; null if it can't be read.</summary>
-    private static async Task<Answer?> Enter(Tap tap, Who who, IBook book, CancellationToken cancel)
+    private static async Task<Answer?> Enter(Tap tap, Who who, IBook book, IClock clock, CancellationToken cancel)
     {
         var steps = tap.Steps ?? [];
         var some = steps.Count is > 0 and <= MostSteps;
         return tap.Do switch
         {
             "tick" when some && When(tap.Done) is (true, var done) => await book.Tick(who, tap.Id, steps, tap.By ?? who.Person, done, cancel),
+            "confirm" when some => await book.Confirm(who, tap.Id, steps, clock.GetCurrentInstant(), cancel),
             "undo" when some => await book.Undo(who, tap.Id, steps, cancel),
             "answer" when tap.Ring is { Length: > 0 } ring && Enum.TryParse<RingAnswerKind>(tap.Kind, out var kind) && Enum.IsDefined(kind) =>
                 await book.Answer(who, tap.Id, ring, kind, tap.Reason ?? "", cancel),

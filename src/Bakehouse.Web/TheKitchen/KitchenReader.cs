@@ -24,20 +24,37 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
     /// <summary>The screen.</summary>
     public KitchenView Read()
     {
-        var list = state.Book is { Week: { } week, Wall: { } wall } ? WorkList.Of(week, wall, state.Book.Ticks) : [];
+        var list = state.Book is { Week: { } week, Wall: { } wall } ? WorkList.Of(week, wall, state.Book.Ticks, state.Now, state.Book.NotDone) : [];
         var shown = Shown(list);
-        var then = list.Where(p => person is null || p.Person == person)
-            .SelectMany(p => p.Open.Skip(shown.Contains(p) ? 1 : 0).Select(w => (p.Person, Work: w)))
-            .DistinctBy(x => x.Work.Steps[0], StringComparer.Ordinal)
-            .Where(x => words.Local(x.Work.Start).Date <= Now.Date)
-            .OrderBy(x => x.Work.Start).Take(ThenThatFit)
-            .Select(x => new ThenView(words.Time(words.Local(x.Work.Start).TimeOfDay), Name(x.Person), Big(x.Work)));
         var rings = new RingReader(state, shop, orders);
-        return new KitchenView(shop, Now, [.. shown.Select(Band)], [.. then], [.. state.Answered.Select(Told)], [.. state.Ringing.Take(RingView.Most).Select(rings.Read)], IsNight())
+        return new KitchenView(shop, Now, [.. shown.Select(Band)], [.. Then(list, shown)], [.. state.Answered.Select(Told)], [.. state.Ringing.Take(RingView.Most).Select(rings.Read)], IsNight())
         {
             MoreRings = Math.Max(0, state.Ringing.Count - RingView.Most),
         };
     }
+
+    /// <summary>
+    /// The rest of the day by blocks: of one person all of it; of everybody what has an hour, and else the next stint of each block.
+    /// </summary>
+    private IEnumerable<ThenView> Then(IReadOnlyList<PersonWork> list, List<PersonWork> shown)
+    {
+        var blocks = list.Where(p => person is null || p.Person == person)
+            .SelectMany(p => (p with { Stints = [.. p.Stints.Skip(shown.Contains(p) ? 1 : 0)] }).Blocks(IsToday).Select(b => (p.Person, Block: b)));
+        return person is not null
+            ? blocks.Select(x => new ThenView("", BlockWords.Of(x.Block.Kind), string.Join(", ", x.Block.Stints.Select(s => $"{Timed(s)} {Big(s)}".Trim()))))
+            : blocks.SelectMany(x => Nearest(x.Block).Select(n => (n.Stint, Then: new ThenView(Timed(n.Stint), Name(x.Person), Big(n.Stint) + (n.More > 0 ? $" +{n.More}" : "")))))
+                .DistinctBy(x => x.Stint.Steps[0], StringComparer.Ordinal).OrderBy(x => x.Stint.Start).Take(ThenThatFit).Select(x => x.Then);
+    }
+
+    private static IEnumerable<(Stint Stint, int More)> Nearest(Block block)
+    {
+        var free = block.Stints.Where(s => !s.IsTimed).ToList();
+        return block.Stints.Where(s => s.IsTimed).Select(s => (s, 0)).Concat(free.Take(1).Select(s => (s, free.Count - 1)));
+    }
+
+    private bool IsToday(Stint stint) => words.Local(stint.Start).Date <= Now.Date;
+
+    private string Timed(Stint stint) => stint.IsTimed ? words.Time(words.Local(stint.Start).TimeOfDay) : "";
 
     /// <summary>Those whose step is next, and those who ticked just now so that Undo stays where it was; in the shop's order.</summary>
     private List<PersonWork> Shown(IReadOnlyList<PersonWork> list)
@@ -64,17 +81,25 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var tiers = TiersOf(work.Steps);
         return new BandView(
             who, When(work), Big(work), Second(work), work.Steps, work.Start <= state.Now, false,
-            DangerWords.Avoid(work.Steps.Select(OrderOf)), DangerWords.Lift(work.Operation, order, shop), order.Number, PictureView.Of(work.Operation, tiers), Strip(who));
+            DangerWords.Avoid(work.Steps.Select(OrderOf)), DangerWords.Lift(work.Operation, order, shop), order.Number, PictureView.Of(work.Operation, tiers), Strip(who))
+        {
+            Card = work.Works.First(w => w.Operation == work.Operation).Steps[0],
+            Doubt = Doubt(work),
+        };
     }
 
-    private BandView Quiet(Person who, Work? next)
+    /// <summary>What nobody ticked before a step that may not be guessed, asked once in one line.</summary>
+    private DoubtView? Doubt(Stint stint) => stint.Doubts.Count == 0 ? null : new DoubtView(
+        string.Join(", ", stint.Doubts.GroupBy(s => StepKey.Parse(s)!.Value.Operation).Select(g => StepWords.Big(g.Key, TiersOf(g), shop))), stint.Doubts);
+
+    private BandView Quiet(Person who, Stint? next)
     {
         var (text, second) = (NothingFor(who, next), next is null ? "No step is planned." : $"{At(next.Start)} {Big(next)}, {Second(next)}");
         var today = next is not null && words.Local(next.Start).Date == Now.Date;
         return new BandView(who, "", text, second, today ? next!.Steps : [], false, true, null, null, null, null, Strip(who));
     }
 
-    private string NothingFor(Person who, Work? next) =>
+    private string NothingFor(Person who, Stint? next) =>
         next is not null && words.Local(next.Start).Date == Now.Date ? $"Nothing for {who.Name} until {At(next.Start)}"
         : WorkedToday(who) ? $"Day done, {who.Name}"
         : next is null ? $"Nothing for {who.Name}"
@@ -82,8 +107,9 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
 
     private bool WorkedToday(Person who) => state.Book.Ticks.Any(t => t.Person == who.Id && words.Local(t.Done).Date == Now.Date);
 
-    private string When(Work work) => state.Now switch
+    private string When(Stint work) => state.Now switch
     {
+        var now when work.IsAssumed => $"until {At(work.End)}",
         var now when now < work.Start => $"at {At(work.Start)}, in {Words.Minutes((long)Math.Ceiling((work.Start - now).TotalMinutes))}",
         var now when now < work.End => $"now, {Words.Minutes((long)Math.Ceiling((work.End - now).TotalMinutes))} left",
         var now when work.Start == work.End => $"due {At(work.Start)}, {Words.Minutes((long)(now - work.End).TotalMinutes)} ago",
@@ -91,17 +117,17 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var now => $"now, {Words.Minutes((long)(now - work.End).TotalMinutes)} over",
     };
 
-    private string Big(Work work) => work.Operation == "bake" && Oven(work) is { } oven
+    private string Big(Stint work) => work.Operation == "bake" && Oven(work) is { } oven
         ? $"{oven} out"
         : StepWords.Big(work.Operation, TiersOf(work.Steps), shop);
 
-    private string? Oven(Work work) => shop.Ovens.FirstOrDefault(o => o.Id == work.Machine)?.Name is { } name && name.Length + 4 <= StepWords.Longest ? name : null;
+    private string? Oven(Stint work) => shop.Ovens.FirstOrDefault(o => o.Id == work.Works[0].Machine)?.Name is { } name && name.Length + 4 <= StepWords.Longest ? name : null;
 
-    private string Second(Work work)
+    private string Second(Stint work)
     {
         var orderNames = string.Join(", ", work.Steps.Select(OrderOf).Distinct().Select(o => $"{o.Number} {o.Customer.Name}"));
         var order = OrderOf(work.Steps[0]);
-        var steps = state.Book.Week!.Steps.Where(s => work.Steps.Contains(s.Id)).ToList();
+        var steps = state.Book.Week!.Steps.Where(s => s.Name == work.Operation && work.Steps.Contains(s.Id)).ToList();
         var detail = work.Operation switch
         {
             "bake" => $"{StepWords.Size(TiersOf(work.Steps), shop)}, {StepWords.TiersOf(work.Steps[0], order)[0].Sponge}",
@@ -109,8 +135,10 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
             "box" or "handover" or "leavefridge" or "deliver" => $"For {words.DayAndTime(order.Handover.At)}",
             _ => StepWords.Detail(steps, TiersOf(work.Steps), order),
         };
-        var with = work.With.Count > 0 ? $", with {string.Join(" and ", work.With.Select(Name))}" : "";
-        return $"{orderNames}{(detail.Length > 0 ? ". " + detail : "")}{with}";
+        var others = work.Works[0].With;
+        var with = others.Count > 0 ? $", with {string.Join(" and ", others.Select(Name))}" : "";
+        var first = work.First.Count > 0 ? $". First: {string.Join(", ", work.First.Select(o => Method.OperationOf(o).Verb.ToLowerInvariant()))}" : "";
+        return $"{orderNames}{(detail.Length > 0 ? ". " + detail : "")}{first}{with}";
     }
 
     private StripView? Strip(Person who)

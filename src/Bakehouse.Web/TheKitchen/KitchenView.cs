@@ -52,9 +52,21 @@ public sealed record BandView(
     string? Lift,
     int? Order,
     PictureView? Picture,
-    StripView? Strip);
+    StripView? Strip)
+{
+    /// <summary>The step whose card the picture opens.</summary>
+    public string Card { get; init; } = "";
 
-/// <summary>A later step: "11:12", "Petra", "Fill 6+10 in".</summary>
+    /// <summary>What nobody ticked before it, where it may not be guessed; else null.</summary>
+    public DoubtView? Doubt { get; init; }
+}
+
+/// <summary>The one quiet question before a step that may not be guessed.</summary>
+/// <param name="Words">"Wrap 8 in".</param>
+/// <param name="Steps">What "Yes" ticks as planned and "Not yet" takes back.</param>
+public sealed record DoubtView(string Words, IReadOnlyList<string> Steps);
+
+/// <summary>A later stint: "11:12" or "" where nothing forces an hour, "Petra", "Fill 6+10 in"; on one person's screen a block: "", "Coat", all of it.</summary>
 public sealed record ThenView(string Time, string Name, string Words);
 
 /// <summary>What was ticked just now, and the steps that "Undo" takes back.</summary>

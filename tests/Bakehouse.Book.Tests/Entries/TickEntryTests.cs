@@ -102,6 +102,31 @@ public sealed class TickEntryTests
         Assert.Equal(AnswerKind.Refused, (await disk.Enter(new UndoTick(BookOnDisk.NewId(), "dov", "tablet", "stir"))).Kind);
     }
 
+    /// <summary>Nobody ticks the first mix; when its time has passed, later writing moves nothing. "Not yet" moves it to now.</summary>
+    [Fact]
+    public async Task A_step_nobody_ticked_is_assumed_and_somebody_may_say_not_yet()
+    {
+        using var disk = new BookOnDisk();
+        var order = (await disk.Write(BookOnDisk.Order("Hale", 17))).Order!;
+        var hung = disk.Book.State.Wall!;
+        var mix = hung.Plan.Steps.MinBy(s => s.Start)!;
+        var ends = hung.Epoch + Duration.FromMinutes(mix.Start + disk.Book.State.Week!.Steps.Single(s => s.Id == mix.Step).Minutes);
+        disk.Clock.Reset(ends);
+        await disk.Write(order with { Inscription = "Ada" });
+        Assert.Contains(disk.Book.State.Week!.Fixed, f => f.Step == mix.Step && f.Why == Assumed.Why);
+        Assert.Equal(mix.Start, disk.Book.State.Wall!.From(hung.Epoch).Steps.Single(s => s.Step == mix.Step).Start);
+        Assert.Empty(disk.Book.State.Ticks);
+
+        var denied = await disk.Enter(new UndoTick(BookOnDisk.NewId(), "dov", "tablet", mix.Step));
+
+        Assert.Equal((AnswerKind.Accepted, ""), (denied.Kind, denied.Message));
+        Assert.DoesNotContain(disk.Book.State.Week!.Fixed, f => f.Step == mix.Step && f.Why == Assumed.Why);
+        var again = disk.Book.State.Wall!;
+        Assert.True(again.Epoch + Duration.FromMinutes(again.Plan.Steps.Single(s => s.Step == mix.Step).Start) >= ends);
+        Assert.Equal(AnswerKind.Refused, (await disk.Enter(new UndoTick(BookOnDisk.NewId(), "dov", "tablet", mix.Step))).Kind);
+        Assert.Equal(AnswerKind.Accepted, (await Tick(disk, mix.Step)).Kind);
+    }
+
     [Fact]
     public async Task A_handover_ticked_by_mistake_is_taken_back()
     {

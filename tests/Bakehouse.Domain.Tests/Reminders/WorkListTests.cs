@@ -49,7 +49,7 @@ public sealed class WorkListTests
         var list = Of(plan);
         var mix = Assert.Single(List(list, "petra").Open);
         Assert.Equal(("mix", 2, "bowl20"), (mix.Operation, mix.Steps.Count, mix.Machine));
-        var outOfOven = List(list, "ines").AtHand!;
+        var outOfOven = List(list, "ines").Open[0];
         Assert.Equal(("bake", 2, "oven1", At(8, 5)), (outOfOven.Operation, outOfOven.Steps.Count, outOfOven.Machine, outOfOven.Start));
     }
 
@@ -60,12 +60,12 @@ public sealed class WorkListTests
         plan.Row(Key(Cake, "box"), At(13, 0), "petra");
         var wall = plan.Wall;
         var both = wall with { Plan = wall.Plan with { Steps = [wall.Plan.Steps[0] with { People = ["petra", "dov"] }] } };
-        var list = WorkList.Of(plan.Week, both, []);
-        Assert.Equal(["dov"], List(list, "petra").AtHand!.With);
-        Assert.Equal(["petra"], List(list, "dov").AtHand!.With);
+        var list = WorkList.Of(plan.Week, both, [], plan.Now);
+        Assert.Equal(["dov"], List(list, "petra").Open[0].With);
+        Assert.Equal(["petra"], List(list, "dov").Open[0].With);
     }
 
-    private static IReadOnlyList<PersonWork> Of(SmallPlan plan) => WorkList.Of(plan.Week, plan.Wall, plan.Ticks);
+    private static IReadOnlyList<PersonWork> Of(SmallPlan plan) => WorkList.Of(plan.Week, plan.Wall, plan.Ticks, plan.Now);
 
     private static PersonWork List(IReadOnlyList<PersonWork> list, string person) => list.Single(p => p.Person == person);
 }

@@ -25,6 +25,7 @@ public sealed class KitchenReaderTests
     };
 
     private readonly List<Tick> ticks = [];
+    private readonly List<(string Step, Instant Start, string Who)> also = [];
 
     /// <summary>Dov coats from 08:00, 20 min, Petra boxes at 10:30, Wren takes out at 13:45 and hands over at 14:00.</summary>
     [Fact]
@@ -76,6 +77,25 @@ public sealed class KitchenReaderTests
         Assert.Equal(["13:45 Wren Take out 8 in", "14:00 Wren Hand over 8 in"], view.Then.Select(t => $"{t.Time} {t.Name} {t.Words}"));
     }
 
+    /// <summary>Décor from 10:00, nobody ticked it; boxing at 10:30 asks in one line.</summary>
+    [Fact]
+    public void Before_a_step_that_may_not_be_guessed_one_question_is_asked()
+    {
+        ticks.Add(new Tick(Key("coat", 0), At(7, 0), "dov"));
+        also.Add((Key("decorate"), At(10, 0), "dov"));
+        Assert.Null(Band(At(10, 5), "dov").Doubt);
+        Assert.Equal(("Décor 8 in", Key("decorate")), (Band(At(10, 25), "petra").Doubt?.Words, Assert.Single(Band(At(10, 25), "petra").Doubt!.Steps)));
+        ticks.Add(new Tick(Key("decorate"), At(10, 20), "dov"));
+        Assert.Null(Band(At(10, 25), "petra").Doubt);
+    }
+
+    [Fact]
+    public void One_persons_screen_shows_the_rest_of_the_day_by_blocks()
+    {
+        also.Add((Key("decorate"), At(9, 30), "wren"));
+        Assert.Equal([" Box 13:45 Take out 8 in, 14:00 Hand over 8 in"], View(At(9, 0), "wren").Then.Select(t => $"{t.Time} {t.Name} {t.Words}"));
+    }
+
     [Fact]
     public void A_ring_says_who_when_what_where_and_draws_the_fridge()
     {
@@ -113,7 +133,7 @@ public sealed class KitchenReaderTests
         var plan = new Plan(
             "day",
             new Dictionary<string, string>(StringComparer.Ordinal),
-            [Row(Key("coat", 0), At(8, 0), "dov"), Row(Key("box"), At(10, 30), "petra"), Row(Key("leavefridge"), At(13, 45), "wren"), Row(Key("handover"), At(14, 0), "wren")],
+            [Row(Key("coat", 0), At(8, 0), "dov"), Row(Key("box"), At(10, 30), "petra"), Row(Key("leavefridge"), At(13, 45), "wren"), Row(Key("handover"), At(14, 0), "wren"), .. also.Select(r => Row(r.Step, r.Start, r.Who))],
             [new HoldRow($"{Key("box")}>{Key("leavefridge")}", "f1l3"), new HoldRow($"{Key("leavefridge")}>{Key("handover")}", "bench")],
             []);
         var book = new BookState(1, SampleBakery.Shop, [Cake], ticks, week, new Wall(week.Epoch, plan), []);

@@ -50,6 +50,28 @@ public sealed partial class TapTests
         Assert.Equal(steps, (await AtHand(screen)).Steps);
     }
 
+    /// <summary>Until half past ten nobody ticks anything: what was mixed is asked about before the first step that may not be guessed.</summary>
+    [Fact]
+    public async Task Yes_ticks_what_was_assumed_as_planned_and_not_yet_takes_it_back()
+    {
+        var time = new SteppedTime(KitchenShop.Start);
+        await using var app = await KitchenShop.Sample(time);
+        time.MoveTo(KitchenShop.Start + NodaTime.Duration.FromHours(6));
+        app.Ringer.Look();
+        var state = app.Book.State;
+        var assumed = new Domain.Reminders.AssumedNow(state.Week!, state.Wall!, state.Ticks, app.Ringer.State.Now, state.NotDone).Steps.Take(2).ToList();
+        var screen = app.At("petra");
+        Assert.Equal(HttpStatusCode.OK, (await Tap(screen, "confirm", assumed[0])).StatusCode);
+        var tick = Assert.Single(app.Book.State.Ticks, t => t.Step == assumed[0]);
+        Assert.True(tick.Done < app.Ringer.State.Now);
+        Assert.Equal(HttpStatusCode.OK, (await Tap(screen, "undo", assumed[1])).StatusCode);
+        Assert.Contains(assumed[1], app.Book.State.NotDone.Keys);
+        Assert.DoesNotContain(app.Book.State.Week!.Fixed, f => f.Step == assumed[1] && f.Why == Domain.Planning.Assumed.Why);
+    }
+
+    private static Task<HttpResponseMessage> Tap(HttpClient screen, string what, string step) =>
+        screen.PostAsJsonAsync("/kitchen/commands", new { id = Guid.NewGuid(), @do = what, steps = new[] { step }, by = "petra" }, TestContext.Current.CancellationToken);
+
     [Fact]
     public async Task A_tap_from_elsewhere_or_from_nobody_is_not_taken()
     {

@@ -16,9 +16,10 @@ internal static class HandRules
         new("C2", "A step is done once.", """
             SELECT count(*) || ' ticks stand on ' || Step FROM ticks WHERE Undone IS NULL GROUP BY Step HAVING count(*) > 1
             """),
-        new("C3", "Every tick was made by a command, and a command made it once.", """
+        new("C3", "Every tick was made by a command, and a command made it once; what was only assumed is denied without a tick.", """
             SELECT count(*) || ' ticks on ' || t.Step || ' at one instant'
               FROM ticks t
+             WHERE Undone IS NOT Written
              GROUP BY t.Step, t.Written
             HAVING count(*) > (SELECT count(*) FROM audit a
                                 WHERE a.At = t.Written AND a.Outcome = 'Accepted'
