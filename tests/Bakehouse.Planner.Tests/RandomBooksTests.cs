@@ -75,6 +75,33 @@ public sealed class RandomBooksTests(ITestOutputHelper output)
         Assert.True(plans > refused * 4, "Most books have a plan.");
     }
 
+    /// <summary>"Nothing after five": read off the clock on the wall, not off the hours that the planner was given.</summary>
+    [Fact]
+    public void No_hand_works_after_the_last_hour_of_the_shop()
+    {
+        var last = new LocalTime(17, 0);
+        var shop = SampleBakery.Shop with { Settings = new ShopSettings(LastHands: last) };
+        var (planner, later, seen) = (new QuickPlanner(), 0, 0);
+        Cake.Array[2, 4].Sample(
+            cakes =>
+            {
+                var orders = cakes.DistinctBy(c => c.Id).ToList();
+                var week = Week.From(orders, shop, [], null, Cakes.Now);
+                var minutes = week.Steps.ToDictionary(s => s.Id, s => s.Minutes);
+                LocalTime End(StepRow r) => (week.Epoch + Duration.FromMinutes(r.Start + minutes[r.Step])).InZone(DateTimeZoneProviders.Tzdb[shop.Zone]).TimeOfDay;
+                var rows = planner.Insert(week).Plan?.Steps.Where(r => r.People.Count > 0).ToList() ?? [];
+                Interlocked.Add(ref seen, rows.Count);
+                Assert.All(rows, r => Assert.True(End(r) <= last, $"{r.Step} ends at {End(r)}"));
+                var without = planner.Insert(Week.From(orders, SampleBakery.Shop, [], null, Cakes.Now)).Plan;
+                Interlocked.Add(ref later, without?.Steps.Count(r => r.People.Count > 0 && End(r) > last) ?? 0);
+            },
+            iter: Long ? 2_000 : 40,
+            threads: 2,
+            seed: "0000RndBooks");
+        output.WriteLine($"{seen} steps by hand, none after {last}; without the rule {later} are");
+        Assert.True(seen > 0 && later > 0, "The rule has something to hold back.");
+    }
+
     private static LocalDate Open(LocalDate day) =>
         Enumerable.Range(0, 7).Select(day.PlusDays).First(d => SampleBakery.Shop.HoursOn(d).Count > 0);
 }

@@ -31,9 +31,9 @@ public sealed record Shop(
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>
         Closed.Contains(day) ? [] : [.. Hours.Where(h => h.Day == day.DayOfWeek)];
 
-    /// <summary>True if somebody is at work then, by the shifts.</summary>
+    /// <summary>True if somebody is at work then, by the shifts and the last hour of hands.</summary>
     public bool WorksAt(LocalDateTime at) => !Closed.Contains(at.Date)
-        && People.Any(p => p.Shifts.Any(s => s.Day == at.DayOfWeek && s.From <= at.TimeOfDay && at.TimeOfDay < s.To));
+        && People.Any(p => Worked(p.Shifts).Any(s => s.Day == at.DayOfWeek && s.From <= at.TimeOfDay && at.TimeOfDay < s.To));
 
     /// <summary>Those hours of somebody's week, without what lies after the hour that nobody works past.</summary>
     public IEnumerable<Shift> Worked(IEnumerable<Shift> hours) => Settings.LastHands is not { } last

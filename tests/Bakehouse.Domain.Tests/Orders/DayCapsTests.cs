@@ -61,6 +61,8 @@ public sealed class DayCapsTests
         Assert.Contains(people.People, p => p.Extra.Count > 0);
         Assert.All(people.People.SelectMany(p => p.Shifts.Concat(p.Extra)), s => Assert.True(
             (people.Epoch + Duration.FromMinutes(s.To)).InZone(DateTimeZoneProviders.Tzdb[late.Zone]).TimeOfDay <= new LocalTime(17, 30)));
+        // Thursday 15 October 2026: Ines may stay until seven, but not here.
+        Assert.Equal((true, false), (late.WorksAt(new LocalDateTime(2026, 10, 15, 17, 25)), late.WorksAt(new LocalDateTime(2026, 10, 15, 17, 30))));
         Assert.Contains("Customers may come until 17:30", Assert.Single(ShopChecks.Problems(Two with { Settings = new ShopSettings(LastHands: new LocalTime(17, 0)) })).Sentence, StringComparison.Ordinal);
     }
 

@@ -6,7 +6,7 @@ using System.Xml.Linq;
 /// <summary>The house rules that a compiler can't see: who may lean on whom, and what a name may be.</summary>
 public sealed class HouseTests
 {
-    private static readonly string Root = FindRoot();
+    internal static readonly string Root = FindRoot();
 
     /// <summary>Project references, and no others. A project exists only to forbid a reference.</summary>
     private static readonly Dictionary<string, string[]> MayReference = new()
