@@ -19,6 +19,9 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
     /// <summary>True if the clock stands more than 2 min before the newest accepted fact.</summary>
     public bool ClockIsBehind => State.IsAhead(Now);
 
+    /// <summary>What ticks of this run of the app have moved on the wall, by step: for whoever takes one back at once.</summary>
+    public IReadOnlyDictionary<string, Wall> Moved { get; init; } = new Dictionary<string, Wall>();
+
     public Fitting Fitting => new(Planner, Shop, Now, State.Hand);
 
     /// <summary>The newest version of an order, or null.</summary>

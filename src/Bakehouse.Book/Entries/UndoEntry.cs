@@ -43,7 +43,7 @@ internal static class UndoEntry
         var ticks = desk.State.Ticks.Where(t => StepKey.Parse(t.Step)?.Order != order.Id).Concat(left).ToList();
         var ends = Week.From([order with { Stage = Stage.InWork }], desk.Shop, [], null, desk.Now).Orders[0];
         var after = StageChange.Of(order, StageChange.After(order.Stage, left, ends));
-        var followed = Follow.Of(desk with { State = desk.State with { NotDone = new Dictionary<string, Instant>(desk.State.NotDone) { [command.Step] = desk.Now } } }, [after], ticks);
+        var followed = Follow.Of(Before(command, desk), [after], ticks);
         return Outcome.Accepted(command.Step, new Change(followed.Wall, book =>
         {
             if (ticked)
@@ -58,6 +58,16 @@ internal static class UndoEntry
             StageChange.Write(book, command, desk, order, after);
         }), after, followed.Late, followed.Message);
     }
+
+    /// <summary>The desk as it was before the tick, as far as that is known: what the tick moved on the wall goes back, if it can stand.</summary>
+    private static Desk Before(UndoTick command, Desk desk) => desk with
+    {
+        State = desk.State with
+        {
+            NotDone = new Dictionary<string, Instant>(desk.State.NotDone) { [command.Step] = desk.Now },
+            Wall = desk.State.Wall is { } wall && desk.Moved.TryGetValue(command.Step, out var moved) ? WallMoves.Back(wall, moved) : desk.State.Wall,
+        },
+    };
 
     private static TickRow Denied(UndoTick command, Desk desk, Guid order) => new()
     {

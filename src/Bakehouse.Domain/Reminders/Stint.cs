@@ -124,8 +124,11 @@ internal sealed class Stints(OpenPlan plan, Instant now)
     private bool IsTimed(Work work) => Alone.Contains(work.Operation) || work.Steps.Any(s => plan.Before[s].Any(h =>
         h.In.Min(i => i.Least) is >= AWait and var least && plan.Row(h.From) is { } before && work.Start - plan.At(plan.End(before)) < Duration.FromMinutes(least + AWait)));
 
-    /// <summary>The nearest steps before it that are assumed; what lies before those is answered with them.</summary>
-    private IReadOnlyList<string> Doubts(Work work) => Assumed.IsAsked(work.Operation)
+    /// <summary>
+    /// The nearest steps before it that are assumed; what lies before those is answered with them. Nobody is asked about the batter of
+    /// what comes out of the oven.
+    /// </summary>
+    private IReadOnlyList<string> Doubts(Work work) => Assumed.IsAsked(work.Operation) && work.Operation != "bake"
         ? [.. work.Steps.SelectMany(s => plan.Before[s]).Select(h => h.From).Where(plan.IsAssumed).Distinct()]
         : [];
 }

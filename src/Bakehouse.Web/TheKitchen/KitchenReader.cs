@@ -29,6 +29,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var rings = new RingReader(state, shop, orders);
         return new KitchenView(shop, Now, [.. shown.Select(Band)], [.. Then(list, shown)], [.. state.Answered.Select(Told)], [.. state.Ringing.Take(RingView.Most).Select(rings.Read)], IsNight())
         {
+            IsOnePersons = person is not null,
             MoreRings = Math.Max(0, state.Ringing.Count - RingView.Most),
         };
     }

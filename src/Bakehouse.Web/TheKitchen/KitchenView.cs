@@ -20,6 +20,9 @@ public sealed record KitchenView(
     IReadOnlyList<RingView> Rings,
     bool IsNight)
 {
+    /// <summary>True on a screen that is fixed to one person.</summary>
+    public bool IsOnePersons { get; init; }
+
     /// <summary>Rings beyond those that are shown.</summary>
     public int MoreRings { get; init; }
 
@@ -67,7 +70,11 @@ public sealed record BandView(
 public sealed record DoubtView(string Words, IReadOnlyList<string> Steps);
 
 /// <summary>A later stint: "11:12" or "" where nothing forces an hour, "Petra", "Fill 6+10 in"; on one person's screen a block: "", "Coat", all of it.</summary>
-public sealed record ThenView(string Time, string Name, string Words);
+public sealed record ThenView(string Time, string Name, string Words)
+{
+    /// <summary>"11:12 Petra", or "Petra".</summary>
+    public string Lead => $"{Time} {Name}".Trim();
+}
 
 /// <summary>What was ticked just now, and the steps that "Undo" takes back.</summary>
 public sealed record StripView(string Text, IReadOnlyList<string> Steps);

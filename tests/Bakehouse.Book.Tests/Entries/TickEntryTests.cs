@@ -102,6 +102,22 @@ public sealed class TickEntryTests
         Assert.Equal(AnswerKind.Refused, (await disk.Enter(new UndoTick(BookOnDisk.NewId(), "dov", "tablet", "stir"))).Kind);
     }
 
+    /// <summary>A tap on the wrong step, hours too early, taken back at once: the plan is what it was.</summary>
+    [Fact]
+    public async Task A_tick_by_mistake_taken_back_leaves_the_plan_as_it_was()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order("Hale", 17));
+        await disk.Write(BookOnDisk.Order("Moss", 17));
+        var before = disk.Book.State.Wall!;
+        foreach (var step in before.Plan.Steps.Where(s => s.People.Count > 0).Select(s => s.Step).Where((_, i) => i % 4 == 0).ToList())
+        {
+            await Tick(disk, step);
+            await disk.Enter(new UndoTick(BookOnDisk.NewId(), "petra", "tablet", step));
+            Assert.Empty(Judge.KeepsEveryRow(before.Plan, disk.Book.State.Wall!.From(before.Epoch)));
+        }
+    }
+
     /// <summary>Nobody ticks the first mix; when its time has passed, later writing moves nothing. "Not yet" moves it to now.</summary>
     [Fact]
     public async Task A_step_nobody_ticked_is_assumed_and_somebody_may_say_not_yet()

@@ -1,0 +1,161 @@
+namespace Bakehouse.Browser.Tests;
+
+using Bakehouse.Book.Reading;
+using Bakehouse.Web.Bell;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Playwright;
+using NodaTime;
+using static Microsoft.Playwright.Assertions;
+
+/// <summary>The kitchen under hands: two tablets at one step, a page loaded again in the middle, a question, night, large letters.</summary>
+public sealed class KitchenTests(OpenShop open) : IClassFixture<OpenShop>
+{
+    private IBook Book => open.Shop.Services.GetRequiredService<IBook>();
+
+    [Fact]
+    public async Task Two_tablets_race_for_one_step_and_it_is_ticked_once()
+    {
+        var (one, two) = (await Kitchen("Petra"), await Kitchen("Dov"));
+        var done = one.Locator(".band-done").First;
+        var steps = (await done.GetAttributeAsync("data-steps"))!.Split(' ');
+        var key = await done.GetAttributeAsync("data-key");
+        var same = two.Locator($".band-done[data-key='{key}']");
+        await Task.WhenAll(done.ClickAsync(), same.ClickAsync());
+        await Expect(one.Locator(".band-strip").First).ToContainTextAsync("done ");
+        await Expect(two.Locator(".band-strip").First).ToContainTextAsync("done ");
+        Assert.All(steps, s => Assert.Single(Book.State.Ticks, t => t.Step == s));
+        await two.Picture("kitchen-race");
+
+        await one.Locator($"[data-do=undo][data-steps*='{steps[0]}']").ClickAsync();
+        await Expect(two.Locator($".band-done[data-key='{key}']")).ToHaveAttributeAsync("data-steps", string.Join(' ', steps));
+        Assert.DoesNotContain(Book.State.Ticks, t => steps.Contains(t.Step));
+        await Close(one, two);
+    }
+
+    /// <summary>Whatever the page had heard when it was loaded again: what it shows then is what the book has, and one more tap works.</summary>
+    [Fact]
+    public async Task A_page_loaded_again_in_the_middle_of_a_tap_shows_what_the_book_has()
+    {
+        var page = await Kitchen("Petra");
+        for (var round = 0; round < 3; round++)
+        {
+            var steps = (await page.Locator(".band-done").First.GetAttributeAsync("data-steps"))!.Split(' ');
+            await page.Locator(".band-done").First.DispatchEventAsync("click");
+            await page.ReloadAsync();
+            await Expect(page.Locator(".is-sending")).ToHaveCountAsync(0);
+            Assert.All(steps, s => Assert.True(Book.State.Ticks.Count(t => t.Step == s) <= 1));
+            if (steps.Any(s => Book.State.Ticks.Any(t => t.Step == s)))
+            {
+                await page.Locator($"[data-do=undo][data-steps*='{steps[0]}']").ClickAsync();
+                await Expect(page.Locator($"[data-do=undo][data-steps*='{steps[0]}']")).ToHaveCountAsync(0);
+            }
+        }
+
+        await Close(page);
+    }
+
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task One_quiet_question_is_answered_with_one_tap(int width, int height)
+    {
+        var person = await MoveToAQuestion();
+        var page = await Kitchen("Ines", width, height, person);
+        var question = page.Locator(".band-doubt").First;
+        await Expect(question).ToContainTextAsync("Done?");
+        var steps = (await question.GetByRole(AriaRole.Button, new() { Name = "Yes" }).GetAttributeAsync("data-steps"))!.Split(' ');
+        await page.Picture($"question-{width}");
+        await PagesTests.IsWhole(page);
+        await question.GetByRole(AriaRole.Button, new() { Name = "Yes" }).ClickAsync();
+        await Expect(page.Locator($".band-doubt [data-steps='{string.Join(' ', steps)}']")).ToHaveCountAsync(0);
+        for (var waited = 0; waited < 100 && !steps.All(s => Book.State.Ticks.Any(t => t.Step == s)); waited++)
+        {
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+        }
+
+        Assert.All(steps, s => Assert.Single(Book.State.Ticks, t => t.Step == s));
+        await Close(page);
+    }
+
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task At_night_all_can_be_read(int width, int height)
+    {
+        var page = await Kitchen("Petra", width, height);
+        await page.Locator("#screen summary").ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Night", Exact = true }).ClickAsync();
+        await page.Locator("#screen summary").ClickAsync();
+        await Expect(page.Locator("#kitchen.night")).ToBeVisibleAsync();
+        await page.Picture($"kitchen-night-{width}");
+        await PagesTests.IsWhole(page);
+        await Close(page);
+    }
+
+    /// <summary>WCAG 2.2, 1.4.4 and 1.4.10: at twice the size (a window half as wide for the page) nothing is lost and nothing goes sideways.</summary>
+    [Theory]
+    [InlineData("/kitchen?for=all")]
+    [InlineData("/order")]
+    [InlineData("/cakes")]
+    [InlineData("/cakes/405")]
+    [InlineData("/week")]
+    public async Task At_twice_the_size_nothing_goes_sideways(string path)
+    {
+        var page = await open.Shop.Screen(640, 400);
+        await page.IAm("Petra");
+        await page.GotoAsync(path);
+        await (path.StartsWith("/kitchen", StringComparison.Ordinal) ? Expect(page.Locator("#board")).ToBeVisibleAsync() : page.UntilAlive());
+        await page.Picture($"twice{path.Replace('/', '-').Replace("?for=all", "", StringComparison.Ordinal)}");
+        await PagesTests.IsWhole(page);
+        if (path.StartsWith("/kitchen", StringComparison.Ordinal))
+        {
+            await page.Locator(".band-done").First.ScrollIntoViewIfNeededAsync();
+            await Expect(page.Locator(".band-done").First).ToBeInViewportAsync(new() { Ratio = 1 });
+        }
+
+        await Close(page);
+    }
+
+    /// <summary>Moves the clock on, nobody ticking, until somebody is asked; returns who.</summary>
+    private async Task<string> MoveToAQuestion()
+    {
+        var ringer = open.Shop.Services.GetRequiredService<Ringer>();
+        for (var quarter = 0; quarter < 60; quarter++)
+        {
+            var now = ringer.Look();
+            var view = Book.State is { Week: { } week, Wall: { } wall } state
+                ? Domain.Reminders.WorkList.Of(week, wall, state.Ticks, now.Now, state.NotDone).FirstOrDefault(p => p.AtHand is { Doubts.Count: > 0 } a && a.Start - now.Now < Duration.FromMinutes(60))
+                : null;
+            if (view is not null && now.Ringing.Count == 0)
+            {
+                return view.Person;
+            }
+
+            foreach (var ring in now.Ringing)
+            {
+                await Book.Enter(new Book.Entries.AnswerRing(Guid.NewGuid(), "petra", "wall", ring.Id, Domain.Reminders.RingAnswerKind.Done, ""), TestContext.Current.CancellationToken);
+            }
+
+            open.Shop.Clock.MoveTo(open.Shop.Clock.GetCurrentInstant() + Duration.FromMinutes(15));
+        }
+
+        throw new InvalidOperationException("Nobody is asked in fifteen hours.");
+    }
+
+    private async Task<IPage> Kitchen(string name, int width = 1280, int height = 800, string whose = "all")
+    {
+        var page = await open.Shop.Screen(width, height, touch: true);
+        await page.IAm(name);
+        await page.GotoAsync($"/kitchen?for={whose}");
+        await Expect(page.Locator("#board")).ToBeVisibleAsync();
+        return page;
+    }
+
+    private static async Task Close(params IPage[] pages)
+    {
+        foreach (var page in pages)
+        {
+            await page.Context.CloseAsync();
+        }
+    }
+}
