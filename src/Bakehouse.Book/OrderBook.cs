@@ -95,7 +95,7 @@ public sealed class OrderBook : IBook, IDisposable
             () =>
             {
                 var outcome = Entry.Decide(command, new Desk(state, planner, now, file) { Moved = moved });
-                return new Foreseen(outcome.Answer, state.Head, outcome.Change is { } change ? change.Wall : state.Wall);
+                return new Foreseen(outcome.Answer, state.Head, outcome.Change is { } change ? change.Wall : state.Wall, outcome.Repair);
             },
             cancel);
     }

@@ -7,6 +7,7 @@ using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using Bakehouse.Planner.Quick;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -86,6 +87,14 @@ internal sealed class BookOnDisk : IDisposable
     public static Chore Chore() => new(
         NewId(), 0, ChoreKind.CounterBake, "Counter bake", new LocalDate(2026, 10, 14), new LocalTime(6, 0), new LocalTime(7, 30),
         [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Friday, IsoDayOfWeek.Saturday], null, ["petra"], ["oven1"], []);
+
+    /// <summary>Told by the owner at the counter; times in hours from now.</summary>
+    public TellSlip Tell(SlipKind kind, string about, double? until = null, Guid? id = null, string person = "ines", bool spare = false)
+    {
+        var (now, command) = (Clock.GetCurrentInstant(), id ?? NewId());
+        return new TellSlip(command, person, "counter", new Slip(
+            command, kind, [about], now, person, kind is SlipKind.Out or SlipKind.Away ? now : null, until is { } hours ? now + Duration.FromMinutes((long)(hours * 60)) : null, spare));
+    }
 
     public void Dispose()
     {

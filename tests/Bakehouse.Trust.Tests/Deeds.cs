@@ -8,6 +8,7 @@ using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using NodaTime;
 
 /// <summary>
@@ -32,6 +33,8 @@ internal static class Deeds
         (1, typeof(UnpinStep), (shop, at) => at.Seen.Pins.Count == 0 ? null : new UnpinStep(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Pins).Step)),
         (1, typeof(TakeBackMove), TakeBack),
         (1, typeof(WriteChore), Chores),
+        (3, typeof(TellSlip), Slips),
+        (2, typeof(TakeBackSlip), (shop, at) => at.Seen.Slips.Count == 0 ? null : new TakeBackSlip(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Slips).Id)),
         (1, typeof(RenewCalendar), (shop, at) => new RenewCalendar(shop.NewId(), at.Person, at.Device, at.Person, $"{shop.NewId():N}{shop.NewId():N}")),
         (1, typeof(StopCalendar), (shop, at) => new StopCalendar(shop.NewId(), at.Person, at.Device, at.Person)),
         (1, typeof(TrustClock), (shop, at) => new TrustClock(shop.NewId(), at.Person, at.Device)),
@@ -148,6 +151,31 @@ internal static class Deeds
         return new WriteChore(shop.NewId(), at.Person, at.Device, new Chore(
             shop.NewId(), 0, ChoreKind.Cleaning, "Clean", Day(shop), from, from.PlusHours(1), shop.Happens(50) ? [] : [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Friday], null,
             [shop.OneOf(at.Seen.Shop!.People).Id], [], shop.Happens(30) ? [shop.OneOf(at.Seen.Shop.Shelves).Id] : []));
+    }
+
+    /// <summary>Something of each kind goes wrong, with what is on the wall now; few at a time, so that cakes find room.</summary>
+    private static TellSlip? Slips(SimulatedShop shop, Screen at)
+    {
+        if (at.Seen.Slips.Count(s => s.Until > shop.Clock.GetCurrentInstant()) > 1 || at.Seen is not { Week: { } week, Wall.Plan.Steps: { Count: > 0 } rows })
+        {
+            return null;
+        }
+
+        var (now, kind) = (shop.Clock.GetCurrentInstant(), shop.OneOf(Enum.GetValues<SlipKind>()));
+        var bakes = rows.Where(r => StepKey.Parse(r.Step)?.Operation == "bake").ToList();
+        var about = kind switch
+        {
+            SlipKind.Cracked when bakes.Count > 0 => shop.OneOf(bakes).Step,
+            SlipKind.Out => shop.OneOf<string>([.. week.Machines.Select(m => m.Id).Where(m => m != "stove"), .. at.Seen.Shop!.Shelves.Select(s => s.Id)]),
+            SlipKind.Away => shop.OneOf(week.People).Id,
+            SlipKind.RanOut => shop.OneOf(week.Families).Id,
+            SlipKind.Pickup when week.Orders.Count > 0 => shop.OneOf(week.Orders).Id,
+            _ => shop.OneOf(rows).Step,
+        };
+        var until = kind == SlipKind.Pickup && at.Seen.Orders.FirstOrDefault(o => o.Id.ToString("N") == about) is { } order
+            ? order.Handover.At.InZoneLeniently(DateTimeZoneProviders.Tzdb["Europe/London"]).ToInstant() + Duration.FromMinutes(30 * shop.Between(-4, 4))
+            : now + Duration.FromMinutes(shop.Between(10, 240));
+        return new TellSlip(shop.NewId(), at.Person, at.Device, new Slip(Guid.Empty, kind, [about], now, at.Person, now - Duration.FromMinutes(5), until, shop.Happens(30)));
     }
 
     private static WriteShop NewHours(SimulatedShop shop, Screen at)

@@ -402,6 +402,57 @@ namespace Bakehouse.Migrations.Sqlite.Migrations
                     b.ToTable("shops", (string)null);
                 });
 
+            modelBuilder.Entity("Bakehouse.Book.Tables.SlipRow", b =>
+                {
+                    b.Property<long>("Seq")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Before")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Format")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Id")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("Undone")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("UndonePerson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Written")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Seq");
+
+                    b.HasIndex("Id")
+                        .IsUnique();
+
+                    b.HasIndex("Written");
+
+                    b.ToTable("slips", (string)null);
+                });
+
             modelBuilder.Entity("Bakehouse.Book.Tables.TickRow", b =>
                 {
                     b.Property<long>("Seq")

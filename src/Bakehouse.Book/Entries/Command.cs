@@ -5,6 +5,7 @@ using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using NodaTime;
 
 /// <summary>
@@ -88,6 +89,17 @@ public sealed record TakeBackMove(Guid Id, string Person, string Device, Guid Mo
 /// Write work that is no order. Version 0 is new; else the version that was read. Dropped takes it away. The plan follows at once.
 /// </summary>
 public sealed record WriteChore(Guid Id, string Person, string Device, Chore Chore) : Command(Id, Person, Device);
+
+/// <summary>
+/// Something went wrong. It is a fact: written, and the plan mended around it as far as it can be. Two kinds are no facts but wishes, and
+/// are refused where no plan can follow: an agreed hour moved (whoever may write orders), and a step begun before its wait is over (the owner).
+/// </summary>
+/// <param name="Slip">Its id, instant and person are those of the command.</param>
+public sealed record TellSlip(Guid Id, string Person, string Device, Slip Slip) : Command(Id, Person, Device);
+
+/// <summary>It was no slip: it counts no more, and what it moved goes back while that can stand, else the plan is mended without it.</summary>
+/// <param name="Slip">Id of the <see cref="TellSlip"/>.</param>
+public sealed record TakeBackSlip(Guid Id, string Person, string Device, Guid Slip) : Command(Id, Person, Device);
 
 /// <summary>What the book says to a command. Kept with the command's id, so the same command hears the same answer.</summary>
 /// <param name="Kind">Accepted, or why not.</param>

@@ -32,6 +32,8 @@ internal static class Entry
         UnpinStep unpin => PinEntry.Decide(unpin, desk),
         TakeBackMove back => TakeBackEntry.Decide(back, desk),
         WriteChore chore => ChoreEntry.Decide(chore, desk),
+        TellSlip told => SlipEntry.Decide(told, desk),
+        TakeBackSlip back => SlipBackEntry.Decide(back, desk),
         TrustClock => ClockEntry.Trust(desk),
         RenewCalendar renew => CalendarEntry.Decide(renew, desk),
         StopCalendar stop => CalendarEntry.Decide(stop, desk),

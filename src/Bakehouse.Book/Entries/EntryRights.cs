@@ -28,6 +28,8 @@ public static class EntryRights
         [typeof(UnpinStep)] = PlansSteps,
         [typeof(TakeBackMove)] = PlansSteps,
         [typeof(WriteChore)] = [Role.Owner],
+        [typeof(TellSlip)] = MakesCakes,
+        [typeof(TakeBackSlip)] = MakesCakes,
         [typeof(TrustClock)] = [Role.Owner],
         [typeof(RenewCalendar)] = Everybody,
         [typeof(StopCalendar)] = Everybody,

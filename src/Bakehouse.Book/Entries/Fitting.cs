@@ -9,6 +9,9 @@ using NodaTime;
 /// <summary>Fits a change into the plan on the wall, and has the Judge look at every plan before it is written.</summary>
 internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand hand)
 {
+    /// <summary>So long nothing moves by itself: whoever works must be able to trust the screen (common practice, no source).</summary>
+    private const int CalmMinutes = 120;
+
     private static readonly IReadOnlyDictionary<string, int> NobodyLate = new Dictionary<string, int>();
 
     /// <summary>Places one order while the others stand still.</summary>
@@ -24,14 +27,30 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
     public Fitted Replan(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => LettingGo(f => f.ReplanHeld(orders, ticks, wall));
 
     /// <summary>
+    /// After something went wrong: promises first, then as few moves as are found. What is done and the next two hours stay, unless a
+    /// promise would fall by it.
+    /// </summary>
+    public Fitted Mend(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => LettingGo(f => f.MendHeld(orders, ticks, wall));
+
+    /// <summary>
     /// Puts one step where somebody wants it and pins it there; the others make way. Every other pin holds, or there is no plan.
     /// </summary>
-    public Fitted Move(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Pin pin)
+    public Fitted Move(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Pin pin) => Move(orders, ticks, wall, pin, planner.Push);
+
+    /// <summary>The same for a step that begins now: the others are mended around it.</summary>
+    public Fitted Begin(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Pin pin) => Move(orders, ticks, wall, pin, Repair);
+
+    private PlanOutcome Repair(Week week, CancellationToken cancel) => planner.Repair(week, week.Now + CalmMinutes, cancel);
+
+    private Fitted MendHeld(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => StoppedByNone(
+        Look(WeekOf(orders, ticks, wall), orders, Repair), orders, null, rest => MendHeld(rest, ticks, wall));
+
+    private Fitted Move(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Pin pin, Func<Week, CancellationToken, PlanOutcome> others)
     {
         var held = new Fitting(planner, shop, now, hand.With(pin));
         var week = held.WeekOf(orders, ticks, Hung(wall, pin));
-        return week.Fixed.Any(f => f.Step == pin.Step && f.Why == "pinned")
-            ? week.Reference is { } kept && Judge.Examine(week, kept).Feasible ? new Fitted(new Wall(week.Epoch, kept), NobodyLate, [], []) : Look(week, orders, planner.Push)
+        return week.Fixed.Any(f => f.Step == pin.Step && (f.Why is "pinned" or "started") && pin.Is(new StepRow(pin.Step, f.Start!.Value, f.People!, f.Machine, null), week.Epoch))
+            ? week.Reference is { } kept && Judge.Examine(week, kept).Feasible ? new Fitted(new Wall(week.Epoch, kept), NobodyLate, [], []) : Look(week, orders, others)
             : new Fitted(null, NobodyLate, [new Reason("It can’t be held there.", "Choose another time or place.")], []);
     }
 

@@ -4,12 +4,16 @@ using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Slips;
 
 /// <summary>What an entry decided: the answer, and what is written with it in one transaction.</summary>
 /// <param name="Subject">Id of the order, step or ring that it was about, for the audit; never a name.</param>
 /// <param name="Change">Null if nothing but the answer is written.</param>
 internal sealed record Outcome(Answer Answer, string Subject, Change? Change = null)
 {
+    /// <summary>What the change does to the plan, where somebody looks at it before it counts; else null.</summary>
+    public Repaired? Repair { get; init; }
+
     private static readonly IReadOnlyDictionary<string, int> NobodyLate = new Dictionary<string, int>();
 
     public static Outcome Accepted(string subject, Change change, Order? order = null, IReadOnlyDictionary<string, int>? late = null, string message = "") =>

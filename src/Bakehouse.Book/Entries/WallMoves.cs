@@ -38,6 +38,21 @@ internal static class WallMoves
         };
     }
 
+    /// <summary>The same, also with those rows that were taken off the wall since. The week leaves out what it does not want any more.</summary>
+    public static Wall Restored(Wall wall, Wall moved)
+    {
+        var (back, before) = (Back(wall, moved), moved.From(wall.Epoch));
+        var (steps, holds) = (back.Plan.Steps.Select(r => r.Step).ToHashSet(), back.Plan.Holds.Select(r => r.Hold).ToHashSet());
+        return back with
+        {
+            Plan = back.Plan with
+            {
+                Steps = [.. back.Plan.Steps, .. before.Steps.Where(r => !steps.Contains(r.Step))],
+                Holds = [.. back.Plan.Holds, .. before.Holds.Where(r => !holds.Contains(r.Hold))],
+            },
+        };
+    }
+
     private static bool Same(StepRow one, StepRow other) =>
         one.Start == other.Start && one.Machine == other.Machine && one.Batch == other.Batch && one.People.SequenceEqual(other.People, StringComparer.Ordinal);
 }

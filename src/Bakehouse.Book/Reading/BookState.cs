@@ -5,6 +5,7 @@ using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using NodaTime;
 
 /// <summary>
@@ -47,8 +48,11 @@ public sealed record BookState(
     /// <summary>When somebody last said of a step of the planned orders that it is not done, by step; ticked since or not.</summary>
     public IReadOnlyDictionary<string, Instant> NotDone { get; init; } = new Dictionary<string, Instant>();
 
+    /// <summary>What went wrong in the last sixty days and was not taken back.</summary>
+    public IReadOnlyList<Slip> Slips { get; init; } = [];
+
     /// <summary>What the planner plans around.</summary>
-    public ByHand Hand => new(Pins, Chores) { NotDone = NotDone };
+    public ByHand Hand => new(Pins, Chores) { NotDone = NotDone, Slips = Slips };
 
     /// <summary>True if the book holds facts of more than 2 min later than this: then the clock is wrong, or was.</summary>
     public bool IsAhead(Instant now) => Newest != Instant.MinValue && Newest - now > ClocksDiffer;
@@ -95,7 +99,8 @@ public interface IBook
 /// <param name="Answer">What the book would say.</param>
 /// <param name="Head">The head that it was looked at on; with another the answer may differ.</param>
 /// <param name="Wall">The plan on the wall then, or as it is if it would not be accepted.</param>
-public sealed record Foreseen(Entries.Answer Answer, int Head, Wall? Wall);
+/// <param name="Repair">What it moves, turns red and makes to be told, for what went wrong; else null.</param>
+public sealed record Foreseen(Entries.Answer Answer, int Head, Wall? Wall, Repaired? Repair = null);
 
 /// <summary>One version of an order as it was written.</summary>
 public sealed record OrderVersion(Order Order, string Person, string Device, Instant Written);

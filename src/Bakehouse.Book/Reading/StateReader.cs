@@ -7,6 +7,7 @@ using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
@@ -37,6 +38,7 @@ internal sealed class StateReader(BookFile file)
             Pins = [.. book.Pins.AsNoTracking().Where(p => p.Undone == null && planned.Contains(p.Order)).OrderBy(p => p.Seq).AsEnumerable().Select(p => p.Pin())],
             Chores = Chores(book),
             NotDone = NotDone(book, planned),
+            Slips = Slips(book, now),
             Calendars = [.. book.Calendars.AsNoTracking().Where(c => c.Ended == null).OrderBy(c => c.Seq).AsEnumerable().Select(c => new CalendarAddress(c.Person, c.Secret, c.Made))],
         };
         return At(state, now);
@@ -64,6 +66,13 @@ internal sealed class StateReader(BookFile file)
 
     private static List<Chore> Chores(BookContext book) =>
         [.. book.Chores.AsNoTracking().OrderBy(c => c.Seq).AsEnumerable().GroupBy(c => c.Id).Select(c => c.Last().Chore()).Where(c => !c.Dropped)];
+
+    /// <summary>Plans reach three weeks: what is older is about cakes that are gone.</summary>
+    private static List<Slip> Slips(BookContext book, Instant now)
+    {
+        var since = now - Duration.FromDays(60);
+        return [.. book.Slips.AsNoTracking().Where(s => s.Undone == null && s.Written >= since).OrderBy(s => s.Seq).AsEnumerable().Select(s => s.Slip())];
+    }
 
     private static List<Tick> Ticks(BookContext book, List<Guid> planned) =>
         [.. book.Ticks.AsNoTracking().Where(t => t.Undone == null && planned.Contains(t.Order)).OrderBy(t => t.Seq).AsEnumerable().Select(t => t.Tick())];

@@ -22,6 +22,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     internal DbSet<ChoreRow> Chores => Set<ChoreRow>();
 
+    internal DbSet<SlipRow> Slips => Set<SlipRow>();
+
     internal DbSet<RingAnswerRow> RingAnswers => Set<RingAnswerRow>();
 
     internal DbSet<CalendarRow> Calendars => Set<CalendarRow>();

@@ -8,6 +8,7 @@ using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using Bakehouse.Book.Entries;
 using NodaTime;
 using NodaTime.Serialization.SystemTextJson;
@@ -29,6 +30,8 @@ internal static class Document
 
     public static string Write(Chore chore) => JsonSerializer.Serialize(chore, Options);
 
+    public static string Write(Slip slip) => JsonSerializer.Serialize(slip, Options);
+
     /// <summary>Rows of a plan, as kept for taking a move back.</summary>
     public static string Write(Wall wall) => JsonSerializer.Serialize(wall, Options);
 
@@ -39,6 +42,8 @@ internal static class Document
     public static Shop ReadShop(int format, string document) => Read<Shop>(format, document);
 
     public static Chore ReadChore(int format, string document) => Read<Chore>(format, document);
+
+    public static Slip ReadSlip(int format, string document) => Read<Slip>(format, document);
 
     public static Wall ReadWall(int format, string document) => Read<Wall>(format, document);
 

@@ -11,7 +11,7 @@ public sealed record ByHand(IReadOnlyList<Pin> Pins, IReadOnlyList<Chore> Chores
     /// <summary>Nothing was set by hand.</summary>
     public static ByHand Nothing { get; } = new([], []);
 
-    /// <summary>What went wrong, as told; what was taken back is among it and counts no more.</summary>
+    /// <summary>What went wrong, as told; without what was taken back.</summary>
     public IReadOnlyList<Slip> Slips { get; init; } = [];
 
     /// <summary>When somebody last said of a step that it is not done: it is not assumed by what was planned until then.</summary>

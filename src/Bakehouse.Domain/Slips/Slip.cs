@@ -26,9 +26,6 @@ public enum SlipKind
 
     /// <summary>The owner begins a step before its wait is over.</summary>
     Anyway,
-
-    /// <summary>An earlier slip was none: it counts no more.</summary>
-    TakenBack,
 }
 
 /// <summary>
@@ -38,7 +35,7 @@ public enum SlipKind
 /// <param name="Id">128 random bits, made where it was told.</param>
 /// <param name="About">
 /// Cracked: keys of bakes. NotSet, Behind, Anyway: keys of steps. RanOut: batters, creams and fillings by id, or keys of steps. Out: ids of
-/// ovens, bowls and shelves. Away: ids of people. Pickup: the order's id. TakenBack: id of the slip. Never empty.
+/// ovens, bowls and shelves. Away: ids of people. Pickup: the order's id. Never empty.
 /// </param>
 /// <param name="Told">When somebody said so.</param>
 /// <param name="Person">Id of who said so.</param>
@@ -48,12 +45,4 @@ public enum SlipKind
 /// </param>
 /// <param name="Spare">Cracked: true if spare layers of the same sponge are taken instead.</param>
 public sealed record Slip(
-    Guid Id, SlipKind Kind, IReadOnlyList<string> About, Instant Told, string Person, Instant? From = null, Instant? Until = null, bool Spare = false)
-{
-    /// <summary>Those that count, as told: what was taken back and the taking back are left out.</summary>
-    public static IReadOnlyList<Slip> Standing(IReadOnlyList<Slip> slips)
-    {
-        var gone = slips.Where(s => s.Kind == SlipKind.TakenBack).SelectMany(s => s.About).ToHashSet();
-        return [.. slips.Where(s => s.Kind != SlipKind.TakenBack && !gone.Contains(s.Id.ToString("N"))).OrderBy(s => s.Told).ThenBy(s => s.Id)];
-    }
-}
+    Guid Id, SlipKind Kind, IReadOnlyList<string> About, Instant Told, string Person, Instant? From = null, Instant? Until = null, bool Spare = false);

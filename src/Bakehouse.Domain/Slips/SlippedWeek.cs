@@ -27,7 +27,7 @@ internal sealed partial class SlippedWeek
     public static (Week Week, IReadOnlyList<Tick> Ticks) Of(Week week, IReadOnlyList<Tick> ticks, IReadOnlyList<Slip> slips, Plan? wall, WeekTime time)
     {
         var slipped = new SlippedWeek(week, ticks, wall, time);
-        foreach (var slip in Slip.Standing(slips))
+        foreach (var slip in slips.OrderBy(s => s.Told).ThenBy(s => s.Id))
         {
             slipped.Apply(slip);
         }

@@ -21,6 +21,8 @@ public sealed class RightsTests
         [nameof(UnpinStep)] = "yes   yes   yes       no      no",
         [nameof(TakeBackMove)] = "yes   yes   yes       no      no",
         [nameof(WriteChore)] = "yes   no    no        no      no",
+        [nameof(TellSlip)] = "yes   yes   yes       yes     no",
+        [nameof(TakeBackSlip)] = "yes   yes   yes       yes     no",
         [nameof(TrustClock)] = "yes   no    no        no      no",
         [nameof(RenewCalendar)] = "yes   yes   yes       yes     yes",
         [nameof(StopCalendar)] = "yes   yes   yes       yes     yes",

@@ -6,6 +6,7 @@ using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Slips;
 
 /// <summary>A command sent again, by a double tap, a lost connection or a restart, hears its first answer and changes nothing.</summary>
 public sealed class AnsweredOnceTests
@@ -133,6 +134,12 @@ public sealed class AnsweredOnceTests
                 var pin = disk.Pin(step);
                 await disk.Enter(pin);
                 return new TakeBackMove(id, person, device, pin.Id);
+            case nameof(TellSlip):
+                return disk.Tell(SlipKind.Away, "petra", until: 4, id: id);
+            case nameof(TakeBackSlip):
+                var told = disk.Tell(SlipKind.Away, "petra", until: 4);
+                await disk.Enter(told);
+                return new TakeBackSlip(id, person, device, told.Id);
             default:
                 Assert.Equal(nameof(UndoTick), name);
                 await disk.Enter(new TickStep(BookOnDisk.NewId(), person, device, step, person));
@@ -140,10 +147,10 @@ public sealed class AnsweredOnceTests
         }
     }
 
-    private static (int Head, int Done, int Audit, int Orders, int Ticks, int Undone, int Answers, int Pins, int Chores) Counts(BookOnDisk disk)
+    private static (int Head, int Done, int Audit, int Orders, int Ticks, int Undone, int Answers, int Pins, int Chores, int Slips, int Back) Counts(BookOnDisk disk)
     {
         using var book = new BookContext(BookFile.Options(disk.Path));
         return (disk.Book.State.Head, book.Done.Count(), book.Audit.Count(), book.Orders.Count(), book.Ticks.Count(),
-            book.Ticks.Count(t => t.Undone != null), book.RingAnswers.Count(), book.Pins.Count(), book.Chores.Count());
+            book.Ticks.Count(t => t.Undone != null), book.RingAnswers.Count(), book.Pins.Count(), book.Chores.Count(), book.Slips.Count(), book.Slips.Count(s => s.Undone != null));
     }
 }

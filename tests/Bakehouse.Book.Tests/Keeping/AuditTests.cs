@@ -5,6 +5,7 @@ using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Keeping.Auditing;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Slips;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -69,6 +70,11 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
         ("H3", "UPDATE chores SET Document = substr(Document, 1, 40)"),
         ("H4", "DELETE FROM chores WHERE Version = 2"),
         ("H4", "UPDATE chores SET Person = 'wren'"),
+        ("H5", "DELETE FROM slips WHERE Undone IS NULL"),
+        ("H5", "UPDATE slips SET Kind = 'Cracked'"),
+        ("H5", "UPDATE slips SET Document = substr(Document, 1, 30)"),
+        ("H6", "UPDATE slips SET Undone = NULL, UndonePerson = NULL"),
+        ("H6", "UPDATE slips SET UndonePerson = 'petra' WHERE Undone IS NULL"),
     ];
 
     public static TheoryData<int> Planted => [.. Enumerable.Range(0, Faults.Length)];
@@ -259,6 +265,10 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
             await Accepted(disk, disk.Pin(last));
             await Accepted(disk, new UnpinStep(BookOnDisk.NewId(), "ines", "counter", last));
             await Accepted(disk, disk.Pin(last));
+            var ill = disk.Tell(SlipKind.Away, "dov", until: 2);
+            await Accepted(disk, ill);
+            await Accepted(disk, new TakeBackSlip(BookOnDisk.NewId(), "ines", "counter", ill.Id));
+            await Accepted(disk, disk.Tell(SlipKind.RanOut, "lemon-curd", until: 3));
         }
 
         /// <summary>The first ring is done, the last can't be done.</summary>

@@ -5,6 +5,7 @@ using Bakehouse.Book.Tests.Entries;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Reminders;
+using Bakehouse.Domain.Slips;
 using Microsoft.Data.Sqlite;
 
 /// <summary>
@@ -137,6 +138,12 @@ public sealed class FaultTests(ITestOutputHelper output)
                 var pin = disk.Pin(First(disk));
                 await disk.Enter(pin);
                 return (new TakeBackMove(id, "ines", "office", pin.Id), null);
+            case nameof(TellSlip):
+                return (disk.Tell(SlipKind.Away, "petra", until: 4, id: id), () => new TakeBackSlip(BookOnDisk.NewId(), "ines", "office", id));
+            case nameof(TakeBackSlip):
+                var told = disk.Tell(SlipKind.Out, "oven1", until: 2);
+                await disk.Enter(told);
+                return (new TakeBackSlip(id, "ines", "office", told.Id), null);
             default:
                 throw new ArgumentException($"No command is made for {name}: add it here.", nameof(name));
         }

@@ -38,5 +38,24 @@ internal static class ByHandRules
              WHERE Command = 'WriteChore' AND Outcome = 'Accepted'
              GROUP BY Subject HAVING count(*) <> (SELECT count(*) FROM chores c WHERE c.Id = a.Subject)
             """),
+        new("H5", "What went wrong was told by an accepted command, each left one row, and a row says what its document says.", """
+            SELECT 'slip ' || Id FROM slips s
+             WHERE CASE WHEN json_valid(Document) THEN
+                   replace(json_extract(Document, '$.id'), '-', '') IS NOT Id OR json_extract(Document, '$.kind') IS NOT Kind
+                ELSE 1 END
+                OR NOT EXISTS (SELECT 1 FROM audit a
+                                WHERE a.CommandId = s.Id AND a.Command = 'TellSlip' AND a.Outcome = 'Accepted' AND a.At = s.Written AND a.Person = s.Person)
+            UNION ALL
+            SELECT 'command ' || CommandId FROM audit
+             WHERE Command = 'TellSlip' AND Outcome = 'Accepted' AND CommandId NOT IN (SELECT Id FROM slips)
+            """),
+        new("H6", "A slip is taken back by an accepted command, and every accepted taking back took one.", """
+            SELECT 'slip ' || Id FROM slips s
+             WHERE (Undone IS NULL) <> (UndonePerson IS NULL)
+                OR (Undone IS NOT NULL) <> (SELECT count(*) FROM audit a WHERE a.Command = 'TakeBackSlip' AND a.Outcome = 'Accepted' AND a.Subject = s.Id)
+            UNION ALL
+            SELECT 'command ' || CommandId FROM audit
+             WHERE Command = 'TakeBackSlip' AND Outcome = 'Accepted' AND Subject NOT IN (SELECT Id FROM slips)
+            """),
     ];
 }
