@@ -24,7 +24,7 @@ internal static class TakeBackEntry
     private static Outcome Write(TakeBackMove command, Desk desk, PinRow pin)
     {
         var words = new PlanWords(desk);
-        var moved = pin.Moved();
+        var moved = WallMoves.ToCome(pin.Moved(), desk.State.Week!);
         var others = desk.State.Hand with { Pins = [.. desk.State.Pins.Where(p => p.Step != pin.Step)] };
         var wall = moved.Plan is { Steps.Count: 0, Holds.Count: 0 } ? desk.State.Wall! : WallMoves.Back(desk.State.Wall!, moved);
         var week = Week.From(desk.State.Orders, desk.Shop, desk.State.Ticks, wall, desk.Now, others);

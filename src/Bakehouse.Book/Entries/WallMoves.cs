@@ -38,7 +38,14 @@ internal static class WallMoves
         };
     }
 
-    /// <summary>The same, also with those rows that were taken off the wall since. The week leaves out what it does not want any more.</summary>
+    /// <summary>Without the rows of what is done by now, or assumed to be: those say what happened.</summary>
+    public static Wall ToCome(Wall moved, Week week)
+    {
+        var done = week.Fixed.Where(f => f.Why is "done" or Assumed.Why).Select(f => f.Step).ToHashSet();
+        return moved with { Plan = moved.Plan with { Steps = [.. moved.Plan.Steps.Where(r => !done.Contains(r.Step))] } };
+    }
+
+    /// <summary>The wall with those rows as they were before, also with those that were taken off it since. The week leaves out what it does not want any more.</summary>
     public static Wall Restored(Wall wall, Wall moved)
     {
         var (back, before) = (Back(wall, moved), moved.From(wall.Epoch));

@@ -18,12 +18,12 @@ public sealed record Repaired(
     /// <summary>Ids of the orders whose customers must be told: those that turn red, and those without a place.</summary>
     public IReadOnlyList<string> Customers => [.. Red.Keys.Concat(Unplaced).Distinct().Order(StringComparer.Ordinal)];
 
-    /// <summary>Compares two plans, each with the week that it is for. What the week fixes as done is no move.</summary>
+    /// <summary>Compares two plans, each with the week that it is for. What the week has as done or assumes is no move.</summary>
     /// <param name="before">The week as it was known before the slip.</param>
     public static Repaired Of(Week before, Wall was, Week after, Wall becomes)
     {
         var (old, now) = (Shown(before, was), Shown(after, becomes));
-        var done = after.Fixed.Where(f => f.Why == "done").Select(f => f.Step).ToHashSet();
+        var done = after.Fixed.Where(f => f.Why is "done" or Assumed.Why).Select(f => f.Step).ToHashSet();
         var moves = now.Values.Where(m => !done.Contains(m.Step) && (!old.TryGetValue(m.Step, out var last) || !Same(last, m)))
             .Select(m => new Moved(m.Step, old.GetValueOrDefault(m.Step), m)).OrderBy(m => m.To.At).ThenBy(m => m.Step, StringComparer.Ordinal).ToList();
         var (lateBefore, late) = (Judge.MinutesLate(before, was.From(before.Epoch)), Judge.MinutesLate(after, becomes.From(after.Epoch)));

@@ -37,7 +37,10 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
         ["kitchen"] = new(
             "The kitchen",
             "The next step of each person stands in the biggest letters. A tap on Done moves on to the next. A tap on Undo takes it back for 10 seconds.",
-            [("How do I answer a ring?", ["Done if it is done.", "+10 min while there is time.", "Can't, and say why."])]),
+            [
+                ("How do I answer a ring?", ["Done if it is done.", "+10 min while there is time.", "Can't, and say why."]),
+                ("Something cracked, ran out or broke", ["Tap Something’s wrong and what it is.", "Read what moves, what turns red and who must be told.", "Tap Do it. Undo stands there."]),
+            ]),
         ["well"] = new(
             "Is all well?",
             "Each line is something that the shop relies on. The worst mark stands at the top. Where something is to be done, it is said in bold.",

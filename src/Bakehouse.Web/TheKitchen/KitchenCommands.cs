@@ -47,6 +47,12 @@ internal static class KitchenCommands
             return Said(StatusCodes.Status400BadRequest, "This tap can’t be read. Load the page again.");
         }
 
+        return Heard(answer);
+    }
+
+    /// <summary>What the screen hears of the book's answer.</summary>
+    internal static IResult Heard(Answer answer)
+    {
         var message = answer.Message.Length > 0 ? answer.Message : string.Join(' ', answer.Problems.Select(p => $"{p.Sentence} {p.Try}"));
         return answer.Kind switch
         {
@@ -100,7 +106,8 @@ internal static class KitchenCommands
     private static (bool Read, Instant? Done) When(string? text) =>
         text is null ? (true, null) : InstantPattern.ExtendedIso.Parse(text) is { Success: true } parsed ? (true, parsed.Value) : (false, null);
 
-    private static bool SameOrigin(HttpRequest request)
+    /// <summary>True if the request comes from a page of ours.</summary>
+    internal static bool SameOrigin(HttpRequest request)
     {
         var site = request.Headers["Sec-Fetch-Site"].ToString();
         var origin = request.Headers.Origin.ToString();
@@ -109,5 +116,6 @@ internal static class KitchenCommands
             && (origin.Length == 0 || origin == $"{request.Scheme}://{request.Host}");
     }
 
-    private static IResult Said(int status, string message) => Results.Json(new TapAnswer(false, message), statusCode: status);
+    /// <summary>A refusal in words.</summary>
+    internal static IResult Said(int status, string message) => Results.Json(new TapAnswer(false, message), statusCode: status);
 }

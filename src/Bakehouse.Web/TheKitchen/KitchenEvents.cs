@@ -12,6 +12,7 @@ using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.Figures;
 using Bakehouse.Web.Shell;
+using Bakehouse.Web.TheKitchen.Wrong;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 
@@ -35,6 +36,7 @@ internal static class KitchenEvents
         app.MapGet("/kitchen/events", Hear);
         app.MapPost("/kitchen/commands", KitchenCommands.Take);
         app.MapPost("/kitchen/hears", KitchenCommands.Hear);
+        app.MapWrong();
     }
 
     /// <summary>The person that a screen is fixed to, or null for everybody.</summary>

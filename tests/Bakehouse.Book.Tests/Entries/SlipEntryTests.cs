@@ -40,6 +40,22 @@ public sealed class SlipEntryTests
         Assert.Equal("That does not stand any more.", (await disk.Enter(Back(ill))).Message);
     }
 
+    /// <summary>The rows of what is done say what happened, whoever the plan had for it: they stand in no way back's way.</summary>
+    [Fact]
+    public async Task Taken_back_on_a_morning_with_work_done_what_is_to_come_is_as_it_was()
+    {
+        using var disk = new BookOnDisk(withShop: false);
+        disk.Clock.Reset(Instant.FromUtc(2026, 10, 15, 9, 40));
+        await disk.Enter(new OpenSample(BookOnDisk.NewId(), "", "counter"));
+        Assert.NotEmpty(disk.Book.State.Ticks);
+        var before = ToCome(disk);
+        var ill = disk.Tell(SlipKind.Away, "dov", until: 9);
+        await disk.Enter(ill);
+        Assert.NotEqual(before, ToCome(disk));
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(Back(ill))).Kind);
+        Assert.Equal(before, ToCome(disk));
+    }
+
     [Fact]
     public async Task A_sunk_sponge_is_baked_again_at_once_and_a_spare_saves_the_baking()
     {
@@ -131,6 +147,9 @@ public sealed class SlipEntryTests
     }
 
     private static StepRow Row(BookOnDisk disk, string word) => disk.Book.State.Wall!.Plan.Steps.First(r => StepKey.Parse(r.Step)!.Value is var key && key.Operation == word && key.Ordinal == 1);
+
+    private static List<(string Step, Instant At, string Who, string? Machine)> ToCome(BookOnDisk disk) =>
+        [.. Rows(disk.Book.State.Wall!).Where(r => r.At >= disk.Clock.GetCurrentInstant())];
 
     private static TakeBackSlip Back(TellSlip told) => new(BookOnDisk.NewId(), told.Person, told.Device, told.Id);
 
