@@ -119,7 +119,7 @@ public sealed class VerbTests : IDisposable
 
     private static string Week(string name) => Path.Combine(AppContext.BaseDirectory, "Weeks", name);
 
-    private static async Task<(int Code, string Out, string Error)> Run(params string[] args)
+    internal static async Task<(int Code, string Out, string Error)> Run(params string[] args)
     {
         var start = new ProcessStartInfo("dotnet") { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
         foreach (var arg in (string[])[Path.Combine(AppContext.BaseDirectory, "Bakehouse.Web.dll"), .. args])
