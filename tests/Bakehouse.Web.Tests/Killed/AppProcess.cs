@@ -27,13 +27,13 @@ internal sealed class AppProcess : IAsyncDisposable
         start.Environment["BAKEHOUSE_BOOK"] = book;
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
         start.Environment["DOTNET_TieredPGO"] = "0"; // it lives for seconds: measuring itself would only cost
-        var process = Process.Start(start)!;
-        var wrong = process.StandardError.ReadToEndAsync(cancel);
-        while (await process.StandardOutput.ReadLineAsync(cancel).AsTask().WaitAsync(TimeSpan.FromSeconds(60), cancel) is { } line)
+        var app = Process.Start(start)!;
+        var wrong = app.StandardError.ReadToEndAsync(cancel);
+        while (await app.StandardOutput.ReadLineAsync(cancel).AsTask().WaitAsync(TimeSpan.FromSeconds(60), cancel) is { } line)
         {
             if (line.StartsWith(Opened, StringComparison.Ordinal))
             {
-                return new AppProcess(process, new Uri(line[Opened.Length..]));
+                return new AppProcess(app, new Uri(line[Opened.Length..]));
             }
         }
 
