@@ -39,17 +39,23 @@ internal sealed class WeekFacts
     {
         var holds = week.Holds.Where(Open).ToList();
         var past = done.Keys.Select(Done).ToList();
+        var started = running.Select(r => Row(r, "started")).ToList();
         return week with
         {
             Steps = [.. week.Steps.Select(s => bowls.TryGetValue(s.Id, out var bowl) ? bowl.Step : done.ContainsKey(s.Id) ? Past(s) : s)],
+            Machines = [.. week.Machines.Select(m => m with { Down = Used(m, [.. past, .. started]) })],
             Holds = [.. holds.Select(Loosened)],
             Clocks = [.. week.Clocks.Select(Loosened)],
             Ages = [.. week.Ages.Select(Loosened)],
             Orders = [.. week.Orders.Select(GoneAsDone)],
-            Fixed = [.. past, .. running.Select(r => Row(r, "started")), .. pins.Where(Holds).Select(p => Row(p.Step, "pinned"))],
+            Fixed = [.. past, .. started, .. pins.Where(Holds).Select(p => Row(p.Step, "pinned"))],
             Reference = wall is null ? null : Assumed.Taken(Wanted(holds.Select(h => h.Id).ToHashSet()), past),
         };
     }
+
+    /// <summary>Whatever the shop says of a machine: what was made in it, or is in it, was not in a machine out of use.</summary>
+    private IReadOnlyList<Span> Used(Machine machine, IReadOnlyList<Fixed> given) => given.Where(f => f.Machine == machine.Id && f.Start is not null)
+        .Aggregate(machine.Down, (down, f) => down.Without(new Span(f.Start!.Value, f.Start.Value + steps[f.Step!].Minutes)));
 
     private Fixed Row(string step, string why) => new(step, rows[step].Start, rows[step].People, rows[step].Machine, null, null, why);
 

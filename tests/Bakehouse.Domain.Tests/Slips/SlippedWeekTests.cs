@@ -82,6 +82,21 @@ public sealed class SlippedWeekTests
     }
 
     [Fact]
+    public void What_was_made_in_a_bowl_that_is_out_was_made_in_it_all_the_same()
+    {
+        var epoch = WeekTime.Of(DateTimeZoneProviders.Tzdb["Europe/London"], Cakes.Now, 21).Epoch;
+        var start = (int)(Cakes.Now - epoch).TotalMinutes - 30;
+        var wall = new Wall(epoch, new Plan("w", new Dictionary<string, string>(), [new StepRow(Key("mix"), start, ["petra"], "bowl20", null)], [], []));
+        var broken = Slip(1, SlipKind.Out, "bowl20", hours: 2) with { From = epoch + Duration.FromMinutes(start) };
+        var week = Domain.Planning.Week.From([Cake], SampleBakery.Shop, [new Tick(Key("mix"), Cakes.Now - Duration.FromMinutes(10), "petra")], wall, Cakes.Now, ByHand.Nothing with { Slips = [broken] });
+        var mixed = week.Fixed.Single(f => f.Step == Key("mix"));
+        Assert.Equal("bowl20", mixed.Machine);
+        var span = new Span(mixed.Start!.Value, mixed.Start.Value + week.Steps.Single(s => s.Id == Key("mix")).Minutes);
+        Assert.DoesNotContain(week.Machines.Single(m => m.Id == "bowl20").Down, d => d.Meets(span));
+        Assert.Contains(week.Machines.Single(m => m.Id == "bowl20").Down, d => d.Meets(new Span(week.Now, week.Now + 60)));
+    }
+
+    [Fact]
     public void Whoever_is_ill_has_no_hours_then_and_all_hours_after()
     {
         var (before, week) = (Week([]), Week([Slip(1, SlipKind.Away, "petra", hours: 26)]));
