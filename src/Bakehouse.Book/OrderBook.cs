@@ -1,7 +1,6 @@
 namespace Bakehouse.Book;
 
 using System.Diagnostics.Metrics;
-using System.Collections.Immutable;
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Figures;
 using Bakehouse.Book.Keeping;
@@ -32,7 +31,7 @@ public sealed class OrderBook : IBook, IDisposable
     private int closed;
     private int diskFaults;
     private bool behind;
-    private ImmutableDictionary<string, Wall> moved = ImmutableDictionary<string, Wall>.Empty;
+    private readonly TickMoves moved = new();
 
     private OrderBook(BookFile file, IPlanner planner, IClock clock, ILogger log, IMeterFactory? meters)
     {
@@ -94,7 +93,7 @@ public sealed class OrderBook : IBook, IDisposable
         return Task.Run(
             () =>
             {
-                var outcome = Entry.Decide(command, new Desk(state, planner, now, file) { Moved = moved });
+                var outcome = Entry.Decide(command, new Desk(state, planner, now, file) { Moved = moved.Rows });
                 return new Foreseen(outcome.Answer, state.Head, outcome.Change is { } change ? change.Wall : state.Wall, outcome.Repair);
             },
             cancel);
@@ -104,6 +103,9 @@ public sealed class OrderBook : IBook, IDisposable
     public Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default) => Read<IReadOnlyList<OrderVersion>>(
         book => [.. book.Orders.AsNoTracking().Where(r => r.Id == order).OrderBy(r => r.Version).AsEnumerable().Select(r => new OrderVersion(r.Order(), r.Person, r.Device, r.Written))],
         cancel);
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default) => Read(book => CakeLog.Of(book, order), cancel);
 
     /// <inheritdoc/>
     public Task<string?> Draft(string device, CancellationToken cancel = default) =>
@@ -241,31 +243,16 @@ public sealed class OrderBook : IBook, IDisposable
 
         var now = clock.GetCurrentInstant();
         var before = State;
-        var outcome = Entry.Decide(command, new Desk(before, planner, now, file) { Moved = moved });
+        var outcome = Entry.Decide(command, new Desk(before, planner, now, file) { Moved = moved.Rows });
         ledger.Write(command, outcome, before, now);
         figures.Decided(command, outcome.Answer.Kind);
         log.LogInformation("Command {Command} {Id} on {Subject}: {Outcome}", command.GetType().Name, command.Id, outcome.Subject, outcome.Answer.Kind);
         if (outcome.Change is { MovesHead: true })
         {
             ReadAgain(now);
-            Remember(before, State);
+            moved.Remember(before, State);
         }
 
         return outcome.Answer;
-    }
-
-    /// <summary>Keeps what new ticks moved, while the app is open; a tick that is taken back is forgotten.</summary>
-    private void Remember(BookState before, BookState after)
-    {
-        var known = before.Ticks.Select(t => t.Step).ToHashSet(StringComparer.Ordinal);
-        var fresh = after.Ticks.Select(t => t.Step).Where(s => !known.Contains(s)).ToList();
-        if (fresh.Count > 0 && before.Wall is { } was && after.Wall is { } now)
-        {
-            var rows = WallMoves.Before(was, now);
-            moved = moved.SetItems(fresh.Select(s => KeyValuePair.Create(s, rows)));
-        }
-
-        var standing = after.Ticks.Select(t => t.Step).ToHashSet(StringComparer.Ordinal);
-        moved = moved.RemoveRange(moved.Keys.Where(s => !standing.Contains(s)));
     }
 }

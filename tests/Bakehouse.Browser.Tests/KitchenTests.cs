@@ -77,6 +77,39 @@ public sealed class KitchenTests(OpenShop open) : IClassFixture<OpenShop>
         await Close(page);
     }
 
+    /// <summary>"Petra did it at half past nine": a step of cake 405 is ticked with that, corrected with a reason, and the log says both.</summary>
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task A_step_is_ticked_for_somebody_else_and_corrected_and_the_log_says_so(int width, int height)
+    {
+        var page = await open.Shop.Screen(width, height);
+        await page.IAm("Ines");
+        await page.GotoAsync("/cakes/405");
+        await page.UntilAlive();
+        await page.GetByText("Show the steps").ClickAsync();
+        var row = page.Locator(".steps li").Filter(new() { Has = page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Done earlier") }) }).First;
+        await row.GetByRole(AriaRole.Button).ClickAsync();
+        await page.Locator("#done-at").FillAsync("9:30");
+        await page.Locator("#done-by").SelectOptionAsync("petra");
+        await page.Picture($"correct-{width}");
+        await PagesTests.IsWhole(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
+        await Expect(page.GetByText("09:30, Petra").First).ToBeVisibleAsync();
+
+        await page.Locator(".steps li").Filter(new() { HasText = "09:30, Petra" }).First.GetByRole(AriaRole.Button).ClickAsync();
+        await page.Locator("#done-by").SelectOptionAsync("dov");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
+        await Expect(page.Locator(".correct")).ToContainTextAsync("needs a reason");
+        await page.Locator("#done-why").FillAsync("It was Dov");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
+        await page.GetByText("What was done").ClickAsync();
+        await Expect(page.Locator("#log")).ToContainTextAsync("It was Dov");
+        await page.Picture($"log-{width}");
+        await PagesTests.IsWhole(page);
+        await Close(page);
+    }
+
     [Theory]
     [InlineData(1280, 800)]
     [InlineData(390, 844)]

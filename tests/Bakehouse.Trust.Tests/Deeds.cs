@@ -23,6 +23,7 @@ internal static class Deeds
     [
         (36, typeof(TickStep), Tick),
         (4, typeof(UndoTick), Undo),
+        (2, typeof(CorrectTick), Correct),
         (14, typeof(AnswerRing), Answer),
         (7, typeof(WriteOrder), Take),
         (9, typeof(WriteOrder), Change),
@@ -87,6 +88,10 @@ internal static class Deeds
 
     private static UndoTick? Undo(SimulatedShop shop, Screen at) =>
         at.Seen.Ticks.Count == 0 ? null : new UndoTick(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Ticks).Step);
+
+    private static CorrectTick? Correct(SimulatedShop shop, Screen at) =>
+        at.Seen.Ticks.Count == 0 || shop.OneOf(at.Seen.Ticks) is not { } tick ? null
+            : new CorrectTick(shop.NewId(), at.Person, at.Device, tick.Step, shop.OneOf(at.Seen.Shop!.People).Id, tick.Done - Duration.FromMinutes(shop.Between(0, 20)), "It was so");
 
     private static AnswerRing? Answer(SimulatedShop shop, Screen at)
     {

@@ -107,7 +107,7 @@ internal sealed class Witness
     {
         var standing = Rows(book, "SELECT Step, Undone IS NULL FROM ticks").ToLookup(r => r[0], r => r[1] == "1", StringComparer.Ordinal);
         var accepted = shown.Values.Where(s => s.Answer.Kind == AnswerKind.Accepted).Select(s => s.Command).ToList();
-        var ticked = accepted.OfType<TickStep>().ToLookup(t => t.Step, StringComparer.Ordinal);
+        var ticked = accepted.OfType<TickStep>().Select(t => t.Step).Concat(accepted.OfType<CorrectTick>().Select(t => t.Step)).ToLookup(s => s, StringComparer.Ordinal);
         foreach (var step in ticked)
         {
             if (standing[step.Key].Count() < step.Count())
@@ -121,7 +121,7 @@ internal sealed class Witness
             yield return $"{step.Key} is ticked twice at once.";
         }
 
-        var taken = accepted.OfType<UndoTick>().ToLookup(u => u.Step, StringComparer.Ordinal);
+        var taken = accepted.OfType<UndoTick>().Select(u => u.Step).Concat(accepted.OfType<CorrectTick>().Select(c => c.Step)).ToLookup(s => s, StringComparer.Ordinal);
         foreach (var step in taken.Where(u => standing[u.Key].Count(stands => !stands) != u.Count()))
         {
             yield return $"{step.Key} was taken back {step.Count()} times and has {standing[step.Key].Count(s => !s)} such rows.";

@@ -63,6 +63,8 @@ public sealed class BookInHand : IBook
     public Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default) =>
         Task.FromResult<IReadOnlyList<OrderVersion>>([.. written.Where(v => v.Order.Id == order)]);
 
+    public Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default) => Task.FromResult<IReadOnlyList<CakeLine>>([]);
+
     public Task<string?> Draft(string device, CancellationToken cancel = default) => Task.FromResult(drafts.GetValueOrDefault(device));
 
     public Task<IReadOnlyList<OrderFound>> Find(string question, CancellationToken cancel = default) =>

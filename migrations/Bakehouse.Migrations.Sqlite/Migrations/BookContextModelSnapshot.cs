@@ -478,6 +478,9 @@ namespace Bakehouse.Migrations.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Step")
                         .IsRequired()
                         .HasColumnType("TEXT");

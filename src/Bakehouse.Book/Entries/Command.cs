@@ -45,6 +45,15 @@ public sealed record TickStep(Guid Id, string Person, string Device, string Step
 /// <summary>Take a tick back.</summary>
 public sealed record UndoTick(Guid Id, string Person, string Device, string Step) : Command(Id, Person, Device);
 
+/// <summary>
+/// Correct a tick later: somebody else did it, or at another hour. The former tick stays in the log, with the reason.
+/// </summary>
+/// <param name="By">Who did it.</param>
+/// <param name="Done">When.</param>
+/// <param name="Reason">Why it is corrected.</param>
+public sealed record CorrectTick(Guid Id, string Person, string Device, string Step, string By, Instant Done, string Reason)
+    : Command(Id, Person, Device);
+
 /// <summary>Answer a ring. The first answer wins; Done also ticks the step that it called for.</summary>
 public sealed record AnswerRing(Guid Id, string Person, string Device, string Ring, RingAnswerKind Kind, string Reason)
     : Command(Id, Person, Device);

@@ -26,6 +26,7 @@ internal static class Entry
         MoveStage move => StageEntry.Decide(move, desk),
         TickStep tick => TickEntry.Decide(tick, desk),
         UndoTick undo => UndoEntry.Decide(undo, desk),
+        CorrectTick correct => CorrectEntry.Decide(correct, desk),
         AnswerRing answer => RingEntry.Decide(answer, desk),
         KeepDraft draft => DraftEntry.Decide(draft, desk),
         PinStep pin => PinEntry.Decide(pin, desk),

@@ -23,6 +23,7 @@ public static class EntryRights
         [typeof(KeepDraft)] = TakesOrders,
         [typeof(TickStep)] = MakesCakes,
         [typeof(UndoTick)] = MakesCakes,
+        [typeof(CorrectTick)] = MakesCakes,
         [typeof(AnswerRing)] = MakesCakes,
         [typeof(PinStep)] = PlansSteps,
         [typeof(UnpinStep)] = PlansSteps,

@@ -25,28 +25,29 @@ internal static class TickEntry
             return Outcome.Clash(command.Step, $"{desk.NameOf(first.Person)} did it at {desk.Clock(first.Done)}.", order);
         }
 
-        var problems = Problems(command, desk);
+        var problems = Problems(command.Step, command.By, command.Done, desk);
         return problems.Count > 0
             ? Outcome.Refused(command.Step, problems[0].Sentence, problems)
             : Ticking.Decide(command, desk, command.Step, [new Tick(command.Step, command.Done ?? desk.Now, command.By)]);
     }
 
-    private static List<Problem> Problems(TickStep command, Desk desk)
+    /// <summary>What is wrong with a tick: the step, who did it, or when.</summary>
+    internal static List<Problem> Problems(string step, string by, Instant? done, Desk desk)
     {
         List<Problem> problems = [];
-        if (desk.State.Week?.Steps.Any(s => s.Id == command.Step) != true)
+        if (desk.State.Week?.Steps.Any(s => s.Id == step) != true)
         {
-            problems.Add(new Problem("step", command.Step, "This step is not in the plan any more.", "Load the work list again."));
+            problems.Add(new Problem("step", step, "This step is not in the plan any more.", "Load the work list again."));
         }
 
-        if (desk.Shop.PersonOf(command.By) is null)
+        if (desk.Shop.PersonOf(by) is null)
         {
-            problems.Add(new Problem("by", command.By, "Nobody of that name works here.", "Say who did it."));
+            problems.Add(new Problem("by", by, "Nobody of that name works here.", "Say who did it."));
         }
 
-        if (command.Done > desk.Now + Ahead)
+        if (done > desk.Now + Ahead)
         {
-            problems.Add(new Problem("done", desk.Clock(command.Done.Value), $"That is later than now, {desk.Clock(desk.Now)}.", "Set the clock of this screen."));
+            problems.Add(new Problem("done", desk.Clock(done.Value), $"That is later than now, {desk.Clock(desk.Now)}.", "Set the clock of this screen."));
         }
 
         return problems;

@@ -30,7 +30,7 @@ internal static class Ticking
     private static Guid OrderOf(Tick tick) => StepKey.Parse(tick.Step)?.Order
         ?? throw new InvalidOperationException($"{tick.Step} is no step's key.");
 
-    private static TickRow Row(Command command, Desk desk, Tick tick) => new()
+    internal static TickRow Row(Command command, Desk desk, Tick tick) => new()
     {
         Step = tick.Step,
         Order = OrderOf(tick),

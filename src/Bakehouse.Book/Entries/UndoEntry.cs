@@ -74,7 +74,7 @@ internal static class UndoEntry
         Step = command.Step,
         Order = order,
         Done = desk.Now,
-        By = command.Person,
+        By = TickRow.Nobody,
         Person = command.Person,
         Device = command.Device,
         Written = desk.Now,
@@ -84,13 +84,20 @@ internal static class UndoEntry
 
     private static void TakeBack(BookContext book, UndoTick command, Desk desk)
     {
-        var tick = book.Ticks.Single(t => t.Step == command.Step && t.Undone == null);
-        tick.Undone = desk.Now;
-        tick.UndonePerson = command.Person;
+        TakeBack(book, command.Step, command.Person, desk.Now);
         var suffix = ":" + command.Step;
         foreach (var answer in book.RingAnswers.Where(a => a.Ring.EndsWith(suffix) && a.Undone == null && a.Kind == nameof(RingAnswerKind.Done)))
         {
             answer.Undone = desk.Now;
         }
+    }
+
+    /// <summary>Takes the standing tick of a step back, and gives its row.</summary>
+    internal static TickRow TakeBack(BookContext book, string step, string person, Instant now)
+    {
+        var tick = book.Ticks.Single(t => t.Step == step && t.Undone == null);
+        tick.Undone = now;
+        tick.UndonePerson = person;
+        return tick;
     }
 }

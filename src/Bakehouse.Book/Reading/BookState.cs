@@ -82,6 +82,9 @@ public interface IBook
     /// <summary>Every version of an order, oldest first, with who wrote it and when.</summary>
     Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default);
 
+    /// <summary>What was said about the steps of an order, oldest first: ticks, those taken back or corrected, answers to rings.</summary>
+    Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default);
+
     /// <summary>The draft kept for this device, or null.</summary>
     Task<string?> Draft(string device, CancellationToken cancel = default);
 

@@ -16,7 +16,10 @@ internal sealed class TickRow
 
     public required Instant Done { get; init; }
 
-    /// <summary>Who did the step.</summary>
+    /// <summary>In the place of who did it: somebody said that what was assumed is not done.</summary>
+    public const string Nobody = "";
+
+    /// <summary>Who did the step, or <see cref="Nobody"/>.</summary>
     public required string By { get; init; }
 
     /// <summary>Who tapped, on which screen, when.</summary>
@@ -30,6 +33,9 @@ internal sealed class TickRow
 
     /// <summary>When it was taken back, or null if it stands.</summary>
     public Instant? Undone { get; set; }
+
+    /// <summary>Why it was corrected, in the words of whoever did; null if it was only taken back, or stands.</summary>
+    public string? Reason { get; set; }
 
     public Tick Tick() => new(Step, Done, By);
 }

@@ -45,4 +45,8 @@ public enum SlipKind
 /// </param>
 /// <param name="Spare">Cracked: true if spare layers of the same sponge are taken instead.</param>
 public sealed record Slip(
-    Guid Id, SlipKind Kind, IReadOnlyList<string> About, Instant Told, string Person, Instant? From = null, Instant? Until = null, bool Spare = false);
+    Guid Id, SlipKind Kind, IReadOnlyList<string> About, Instant Told, string Person, Instant? From = null, Instant? Until = null, bool Spare = false)
+{
+    /// <summary>Operations after which something cools or sets.</summary>
+    public static IReadOnlySet<string> Sets { get; } = new HashSet<string>(StringComparer.Ordinal) { "fill", "crumb", "coat", "decorate", "filling", "turnout", "bake" };
+}

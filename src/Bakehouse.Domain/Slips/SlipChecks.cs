@@ -24,7 +24,8 @@ public sealed class SlipChecks(Week week, Shop shop, Instant now)
     private IEnumerable<Problem> About(Slip slip, string about) => slip.Kind switch
     {
         SlipKind.Cracked => Cracked(about),
-        SlipKind.NotSet or SlipKind.Anyway => Step(about, slip.Kind == SlipKind.Anyway),
+        SlipKind.NotSet => Step(about, false).Concat(Setting(about)),
+        SlipKind.Anyway => Step(about, true),
         SlipKind.RanOut => week.Families.Any(f => f.Id == about) ? [] : Step(about, true),
         SlipKind.Behind => Step(about, true).Concat(Running(about)),
         SlipKind.Out => Known(about, "equipment", [.. shop.Ovens.Select(o => o.Id), .. shop.Bowls.Select(b => b.Id), .. shop.Shelves.Select(s => s.Id)]),
@@ -54,6 +55,12 @@ public sealed class SlipChecks(Week week, Shop shop, Instant now)
 
         return open && done.Contains(step) ? [new Problem("about", step, "That step is done already.", "Take the tick back first.")] : [];
     }
+
+    /// <summary>Only what was made can be found not set, and only what sets or cools: the slip says that it was made.</summary>
+    private IEnumerable<Problem> Setting(string step) =>
+        StepKey.Parse(step) is { } key && Slip.Sets.Contains(key.Operation) && (done.Contains(step) || week.Reference?.Steps.FirstOrDefault(r => r.Step == step) is { } row && row.Start <= week.Now)
+            ? []
+            : [new Problem("about", step, "That is not made yet, or nothing in it sets.", "Look at the list again.")];
 
     private IEnumerable<Problem> Running(string step) => week.Reference?.Steps.FirstOrDefault(r => r.Step == step) is { } row && row.Start <= week.Now
         ? []

@@ -22,6 +22,8 @@ public sealed partial class OneCakePage : IDisposable
 
     private IReadOnlyList<OrderVersion> History { get; set; } = [];
 
+    private IReadOnlyList<CakeLine> Log { get; set; } = [];
+
     private IReadOnlyList<Problem> Problems { get; set; } = [];
 
     private Order? Order => Book.State.Orders.FirstOrDefault(o => o.Number == Number);
@@ -53,7 +55,11 @@ public sealed partial class OneCakePage : IDisposable
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync() => await ReadHistory();
 
-    private async Task ReadHistory() => History = Order is null ? [] : await Book.History(Order.Id);
+    private async Task ReadHistory()
+    {
+        History = Order is null ? [] : await Book.History(Order.Id);
+        Log = Order is null ? [] : await Book.Log(Order.Id);
+    }
 
     private void Refresh(BookState state) => _ = InvokeAsync(async () =>
     {

@@ -16,6 +16,7 @@ public sealed class RightsTests
         [nameof(KeepDraft)] = "yes   yes   no        yes     no",
         [nameof(TickStep)] = "yes   yes   yes       yes     no",
         [nameof(UndoTick)] = "yes   yes   yes       yes     no",
+        [nameof(CorrectTick)] = "yes   yes   yes       yes     no",
         [nameof(AnswerRing)] = "yes   yes   yes       yes     no",
         [nameof(PinStep)] = "yes   yes   yes       no      no",
         [nameof(UnpinStep)] = "yes   yes   yes       no      no",

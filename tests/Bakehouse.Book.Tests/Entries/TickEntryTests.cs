@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Tests.Entries;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping;
+using Bakehouse.Book.Reading;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -101,6 +102,32 @@ public sealed class TickEntryTests
         Assert.Equal(AnswerKind.Accepted, (await Tick(disk, step)).Kind);
         Assert.Equal(AnswerKind.Refused, (await disk.Enter(new UndoTick(BookOnDisk.NewId(), "dov", "tablet", "stir"))).Kind);
     }
+
+    /// <summary>Dov ticked at 08:30 what Petra did at 08:10; the log keeps both, with the reason.</summary>
+    [Fact]
+    public async Task A_tick_is_corrected_with_a_reason_and_the_log_keeps_both()
+    {
+        using var disk = new BookOnDisk();
+        var order = (await disk.Write(BookOnDisk.Order())).Order!;
+        var step = First(disk);
+        var petra = disk.Clock.GetCurrentInstant() + Duration.FromMinutes(10);
+        disk.Clock.AdvanceMinutes(30);
+        await Tick(disk, step, "dov");
+
+        Assert.Equal(["reason"], (await Correct(disk, step, petra, " ")).Problems.Select(p => p.Where));
+        Assert.Equal(["by", "done"], (await Correct(disk, step, petra + Duration.FromHours(1), "Was Zoe", "zoe")).Problems.Select(p => p.Where));
+        var answer = await Correct(disk, step, petra, "Dov tapped for Petra");
+
+        Assert.Equal((AnswerKind.Accepted, ""), (answer.Kind, answer.Message));
+        Assert.Equal(new Tick(step, petra, "petra"), Assert.Single(disk.Book.State.Ticks));
+        var log = await disk.Book.Log(order.Id, TestContext.Current.CancellationToken);
+        Assert.Equal([(CakeDeed.Ticked, "dov", ""), (CakeDeed.Corrected, "dov", "Dov tapped for Petra"), (CakeDeed.Ticked, "petra", "")], log.Select(l => (l.Deed, l.By, l.Reason)));
+        Assert.Equal("That is what the book has already.", (await Correct(disk, step, petra, "Again")).Message);
+        Assert.Equal("This step is not ticked.", (await Correct(disk, disk.Book.State.Week!.Orders.Single().Out, petra, "Again")).Message);
+    }
+
+    private static Task<Answer> Correct(BookOnDisk disk, string step, Instant done, string reason, string by = "petra") =>
+        disk.Enter(new CorrectTick(BookOnDisk.NewId(), "ines", "office", step, by, done, reason));
 
     /// <summary>A tap on the wrong step, hours too early, taken back at once: the plan is what it was.</summary>
     [Fact]

@@ -125,6 +125,9 @@ public sealed class AnsweredOnceTests
             case nameof(AnswerRing):
                 var ring = $"{RingKind.Handover}:{disk.Book.State.Week!.Orders.Single().Out}";
                 return new AnswerRing(id, person, device, ring, RingAnswerKind.Cannot, "The street is shut.");
+            case nameof(CorrectTick):
+                await disk.Enter(new TickStep(BookOnDisk.NewId(), person, device, step, person));
+                return new CorrectTick(id, person, device, step, "petra", disk.Clock.GetCurrentInstant(), "It was Petra.");
             case nameof(PinStep):
                 return disk.Pin(step, id);
             case nameof(UnpinStep):

@@ -40,7 +40,7 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
         ("B9", "DROP INDEX IX_calendars_Person; UPDATE calendars SET Ended = NULL"),
         ("C1", "UPDATE ticks SET Step = substr(Step, 1, 33) || 'feedfeedfeedfeedfeedfeedfeedfeed' || substr(Step, 66)"),
         ("C1", "UPDATE ticks SET \"Order\" = 'feedfeedfeedfeedfeedfeedfeedfeed'"),
-        ("C2", "DROP INDEX IX_ticks_Step; INSERT INTO ticks SELECT 99, Step, \"Order\", Done, \"By\", Person, Device, Written, UndonePerson, Undone FROM ticks WHERE Undone IS NULL LIMIT 1"),
+        ("C2", "DROP INDEX IX_ticks_Step; INSERT INTO ticks SELECT 99, Step, \"Order\", Done, \"By\", Person, Device, Written, UndonePerson, Undone, Reason FROM ticks WHERE Undone IS NULL LIMIT 1"),
         ("C3", "UPDATE ticks SET Written = Written + 60000000"),
         ("C4", "DELETE FROM ticks WHERE Undone IS NULL"),
         ("C5", "DROP INDEX IX_ticks_Step; UPDATE ticks SET Undone = NULL, UndonePerson = NULL WHERE Undone IS NOT NULL"),

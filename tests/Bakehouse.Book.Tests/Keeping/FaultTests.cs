@@ -127,6 +127,9 @@ public sealed class FaultTests(ITestOutputHelper output)
                 return (new RenewCalendar(id, "petra", "tablet", "petra", $"{id:N}{id:N}"), null);
             case nameof(StopCalendar):
                 return (new StopCalendar(id, "petra", "tablet", "petra"), null);
+            case nameof(CorrectTick):
+                await disk.Enter(new TickStep(BookOnDisk.NewId(), "petra", "tablet", First(disk), "petra"));
+                return (new CorrectTick(id, "petra", "tablet", First(disk), "dov", disk.Clock.GetCurrentInstant(), "It was Dov."), () => new UndoTick(BookOnDisk.NewId(), "ines", "office", First(disk)));
             case nameof(WriteChore):
                 return (new WriteChore(id, "ines", "office", BookOnDisk.Chore() with { Id = BookOnDisk.NewId() }), null);
             case nameof(PinStep):

@@ -19,22 +19,22 @@ internal static class HandRules
         new("C3", "Every tick was made by a command, and a command made it once; what was only assumed is denied without a tick.", """
             SELECT count(*) || ' ticks on ' || t.Step || ' at one instant'
               FROM ticks t
-             WHERE Undone IS NOT Written
+             WHERE "By" <> ''
              GROUP BY t.Step, t.Written
             HAVING count(*) > (SELECT count(*) FROM audit a
                                 WHERE a.At = t.Written AND a.Outcome = 'Accepted'
-                                  AND (a.Command = 'TickStep' AND a.Subject = t.Step OR a.Command IN ('AnswerRing', 'OpenSample')))
+                                  AND (a.Command IN ('TickStep', 'CorrectTick') AND a.Subject = t.Step OR a.Command IN ('AnswerRing', 'OpenSample')))
             """),
         new("C4", "Every accepted tick is in the book.", """
             SELECT 'command ' || a.CommandId
               FROM audit a
-             WHERE a.Command = 'TickStep' AND a.Outcome = 'Accepted'
+             WHERE a.Command IN ('TickStep', 'CorrectTick') AND a.Outcome = 'Accepted'
                AND NOT EXISTS (SELECT 1 FROM ticks t WHERE t.Step = a.Subject AND t.Written = a.At AND t.Person = a.Person AND t.Device = a.Device)
             """),
         new("C5", "A tick is taken back by a command, and every accepted taking back took one.", """
             SELECT n || ' ticks of ' || Step || ' are taken back, ' || m || ' by a command'
               FROM (SELECT Step, count(Undone) AS n,
-                           (SELECT count(*) FROM audit a WHERE a.Command = 'UndoTick' AND a.Outcome = 'Accepted' AND a.Subject = t.Step) AS m
+                           (SELECT count(*) FROM audit a WHERE a.Command IN ('UndoTick', 'CorrectTick') AND a.Outcome = 'Accepted' AND a.Subject = t.Step) AS m
                       FROM ticks t GROUP BY Step)
              WHERE n <> m
             UNION ALL

@@ -12,7 +12,6 @@ using NodaTime;
 public sealed class WrongPicks
 {
     private const int Most = 12;
-    private static readonly HashSet<string> Sets = new(StringComparer.Ordinal) { "fill", "crumb", "coat", "decorate", "filling", "turnout", "bake" };
 
     private readonly BookState state;
     private readonly Shop shop;
@@ -44,7 +43,7 @@ public sealed class WrongPicks
     public IEnumerable<(string Words, string Second, string About)> Of(SlipKind kind) => kind switch
     {
         SlipKind.Cracked => Begun().Where(r => Is(r, "bake") && !InTheCake(r.Step)).Select(r => (said.Layers(r.Step), $"{said.Cake(r.Step)}, in the oven {At(r)}", r.Step)).Take(Most),
-        SlipKind.NotSet => Begun().Where(r => Sets.Contains(steps[r.Step].Name) && after[r.Step].Any(h => !Places.IsWhenever(h) && !done.Contains(h.To))).Select(Named).Take(Most),
+        SlipKind.NotSet => Begun().Where(r => Slip.Sets.Contains(steps[r.Step].Name) && after[r.Step].Any(h => !Places.IsWhenever(h) && !done.Contains(h.To))).Select(Named).Take(Most),
         SlipKind.Behind => Begun().Where(r => !done.Contains(r.Step) && r.People.Count > 0).Select(Named).Take(Most),
         SlipKind.Anyway => Waiting().Select(Named).Take(Most),
         SlipKind.RanOut => Families(),
