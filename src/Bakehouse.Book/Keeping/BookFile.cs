@@ -25,10 +25,16 @@ internal sealed class BookFile : IDisposable
 
     /// <summary>Opens the book at a path, or makes one. A file of a newer version is refused and stays as it is.</summary>
     /// <param name="also">What else each context gets: a test puts faults there.</param>
-    public static BookFile Open(string path, Action<DbContextOptionsBuilder>? also = null)
+    /// <param name="mounts">The system's table of mounts; a test plants one.</param>
+    public static BookFile Open(string path, Action<DbContextOptionsBuilder>? also = null, IReadOnlyList<string>? mounts = null)
     {
         var full = System.IO.Path.GetFullPath(path);
         MakeFolder(full);
+        if (NetworkShare.Of(full, mounts ?? Mount.Lines) is { } refused)
+        {
+            throw refused;
+        }
+
         var taken = BookLock.Take(full);
         try
         {

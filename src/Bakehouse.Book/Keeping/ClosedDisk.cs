@@ -71,18 +71,7 @@ internal static class ClosedDisk
         }
     }
 
-    /// <summary>The mount point above a folder if it is read-only, else null. https://man7.org/linux/man-pages/man5/proc_pid_mounts.5.html</summary>
-    private static string? MountOf(string folder)
-    {
-        const string mounts = "/proc/self/mounts";
-        if (!File.Exists(mounts))
-        {
-            return null;
-        }
-
-        var above = File.ReadLines(mounts).Select(l => l.Split(' '))
-            .Where(m => m.Length > 3 && (folder + "/").StartsWith(m[1].TrimEnd('/') + "/", StringComparison.Ordinal))
-            .MaxBy(m => m[1].Length);
-        return above?[3].Split(',').Contains("ro") == true ? above[1] : null;
-    }
+    /// <summary>The mount point above a folder if it is read-only, else null.</summary>
+    private static string? MountOf(string folder) =>
+        Mount.Above(folder, Mount.Lines) is { } mount && mount.Options.Contains("ro") ? mount.Point : null;
 }
