@@ -21,6 +21,7 @@ public sealed class KitchenTests(OpenShop open) : IClassFixture<OpenShop>
         var key = await done.GetAttributeAsync("data-key");
         var same = two.Locator($".band-done[data-key='{key}']");
         await Task.WhenAll(done.ClickAsync(), same.ClickAsync());
+        await Screens.Until(() => steps.All(s => Book.State.Ticks.Any(t => t.Step == s)), "the tick is in the book");
         await Expect(one.Locator(".band-strip").First).ToContainTextAsync("done ");
         await Expect(two.Locator(".band-strip").First).ToContainTextAsync("done ");
         Assert.All(steps, s => Assert.Single(Book.State.Ticks, t => t.Step == s));
@@ -28,7 +29,7 @@ public sealed class KitchenTests(OpenShop open) : IClassFixture<OpenShop>
 
         await one.Locator($"[data-do=undo][data-steps*='{steps[0]}']").ClickAsync();
         await Expect(two.Locator($".band-done[data-key='{key}']")).ToHaveAttributeAsync("data-steps", string.Join(' ', steps));
-        Assert.DoesNotContain(Book.State.Ticks, t => steps.Contains(t.Step));
+        await Screens.Until(() => !Book.State.Ticks.Any(t => steps.Contains(t.Step)), "the tick is taken back");
         await Close(one, two);
     }
 
@@ -68,11 +69,7 @@ public sealed class KitchenTests(OpenShop open) : IClassFixture<OpenShop>
         await PagesTests.IsWhole(page);
         await question.GetByRole(AriaRole.Button, new() { Name = "Yes" }).ClickAsync();
         await Expect(page.Locator($".band-doubt [data-steps='{string.Join(' ', steps)}']")).ToHaveCountAsync(0);
-        for (var waited = 0; waited < 100 && !steps.All(s => Book.State.Ticks.Any(t => t.Step == s)); waited++)
-        {
-            await Task.Delay(100, TestContext.Current.CancellationToken);
-        }
-
+        await Screens.Until(() => steps.All(s => Book.State.Ticks.Any(t => t.Step == s)), "the answer is in the book");
         Assert.All(steps, s => Assert.Single(Book.State.Ticks, t => t.Step == s));
         await Close(page);
     }

@@ -1,7 +1,5 @@
 namespace Bakehouse.Browser.Tests;
 
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -98,13 +96,12 @@ public sealed class PagesTests(OpenShop open) : IClassFixture<OpenShop>
     internal static async Task IsWhole(IPage page)
     {
         await StaysInside(page);
-        var axe = await page.RunAxe();
-        var serious = axe.Violations.Where(v => v.Impact is "serious" or "critical").ToList();
+        var serious = (await Axe.Violations(page)).Where(v => v.Impact is "serious" or "critical").ToList();
         Assert.True(serious.Count == 0, string.Join('\n', serious.Select(Told)));
     }
 
-    private static string Told(AxeResultItem found) =>
-        $"{found.Id}: {found.Help}\n  {string.Join("\n  ", found.Nodes.Take(5).Select(n => $"{n.Target} {n.Html}"))}";
+    private static string Told(AxeViolation found) =>
+        $"{found.Id}: {found.Help}\n  {string.Join("\n  ", found.Nodes.Take(5).Select(n => n.Html))}";
 }
 
 /// <summary>The first page of an empty book.</summary>

@@ -23,6 +23,9 @@ public sealed class RunningShop : WebApplicationFactory<Web.Access.Who>, IAsyncL
     /// <summary>Wednesday 14 October 2026, 07:30 in London.</summary>
     public static Instant Start { get; } = Instant.FromUtc(2026, 10, 14, 6, 30);
 
+    /// <summary>This machine alone.</summary>
+    public const string Host = "127.0.0.1";
+
     /// <summary>The app's clock.</summary>
     public MovableTime Clock { get; } = new(Start);
 

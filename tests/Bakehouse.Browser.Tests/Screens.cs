@@ -17,12 +17,16 @@ internal static class Screens
     }
 
     /// <summary>One tap on picture and name.</summary>
-    public static async Task IAm(this IPage page, string name)
+    public static async Task TapsWho(this IPage page, string name)
     {
         await page.GotoAsync("/who");
         await page.GetByRole(AriaRole.Button, new() { Name = name }).ClickAsync();
         await page.WaitForURLAsync(url => !url.EndsWith("/who", StringComparison.Ordinal));
     }
+
+    /// <summary>This person tapped picture and name on this screen before, and it remembers.</summary>
+    public static Task IAm(this IPage page, string name) =>
+        page.Context.AddCookiesAsync([new() { Name = "bakehouse-person", Value = name.ToLowerInvariant(), Domain = RunningShop.Host, Path = "/", HttpOnly = true, SameSite = SameSiteAttribute.Strict }]);
 
     /// <summary>Fills the order page and takes the order.</summary>
     public static async Task TakeTheOrder(this IPage page, string day, string hour, string build, string name)
@@ -59,4 +63,15 @@ internal static class Screens
     /// <summary>Waits until the page answers to hands: its circuit stands.</summary>
     public static async Task UntilAlive(this IPage page) =>
         await page.WaitForFunctionAsync("() => document.querySelector('[data-alive]') !== null", null, new() { Timeout = 30_000 });
+
+    /// <summary>Waits up to fifteen seconds for what the book must say.</summary>
+    public static async Task Until(Func<bool> holds, string what)
+    {
+        for (var i = 0; i < 150 && !holds(); i++)
+        {
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+        }
+
+        Assert.True(holds(), what);
+    }
 }

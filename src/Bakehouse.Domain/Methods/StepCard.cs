@@ -91,6 +91,10 @@ public sealed record StepCard(string Operation, string Right, string Why, string
             "What is left in the van is missing on Saturday.",
             "A stand is missing: write it on the order.",
             ""),
+        new("wait", "What was short has come, or what was soft is firm: looked at, touched, and read on the label.",
+            "Somebody told that it is not ready; what follows was moved for it.",
+            "Not there at the hour: tell “Something’s wrong” again with a later one.",
+            ""),
     ];
 
     /// <summary>The card of that operation. Throws for a word that is none.</summary>

@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.Bell;
 
 using System.Collections.Concurrent;
+using Bakehouse.Domain.Reminders;
 using Hangfire;
 using NodaTime;
 
@@ -8,7 +9,7 @@ using NodaTime;
 /// Hangfire as a bell-rope: a job three seconds ahead of each due says "look now" at the exact moment, and a sweep each minute
 /// lays the jobs of the next two days. Jobs hold no data; if all of them are lost, the loop of <see cref="Ringer"/> still rings.
 /// </summary>
-public sealed class BellRope(IBackgroundJobClient jobs, IRecurringJobManager recurring, Ringer ringer, IClock clock, TimeProvider time) : IHostedService
+public sealed class BellRope(IBackgroundJobClient jobs, IRecurringJobManager recurring, Ringer ringer, IClock clock, TimeProvider time, ILogger<BellRope> log) : IHostedService
 {
     private static readonly Duration Ahead = Duration.FromSeconds(3);
     private static readonly Duration Reach = Duration.FromHours(48);
@@ -20,7 +21,6 @@ public sealed class BellRope(IBackgroundJobClient jobs, IRecurringJobManager rec
     {
         recurring.AddOrUpdate<BellRope>("sweep", rope => rope.Sweep(), Cron.Minutely());
         ringer.Changed += LayAgain;
-        jobs.Enqueue<BellRope>(rope => rope.Sweep());
         return Task.CompletedTask;
     }
 
@@ -60,9 +60,23 @@ public sealed class BellRope(IBackgroundJobClient jobs, IRecurringJobManager rec
 
         foreach (var ring in state.Open.Where(r => r.Due > state.Now && r.Due - state.Now <= Reach && laid.TryAdd((r.Id, r.Due), 0)))
         {
-            var early = Duration.Max(Duration.Zero, ring.Due - state.Now - Ahead);
+            Lay(ring, state.Now);
+        }
+    }
+
+    /// <summary>A rope that tore must not take the bell along: it is told in the log, and laid again at the next change.</summary>
+    private void Lay(Ring ring, Instant now)
+    {
+        try
+        {
+            var early = Duration.Max(Duration.Zero, ring.Due - now - Ahead);
             var due = ring.Due.ToUnixTimeMilliseconds();
             jobs.Schedule<BellRope>(rope => rope.Pull(due), early.ToTimeSpan());
+        }
+        catch (BackgroundJobClientException trouble)
+        {
+            laid.TryRemove((ring.Id, ring.Due), out _);
+            log.LogError(trouble, "No job could be laid for {Ring}; the loop rings it", ring.Id);
         }
     }
 }

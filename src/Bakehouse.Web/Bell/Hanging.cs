@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.Bell;
 
 using Hangfire;
+using Hangfire.AspNetCore;
 using Hangfire.InMemory;
 
 /// <summary>Hangs the bell up.</summary>
@@ -24,11 +25,13 @@ internal static class Hanging
             return;
         }
 
+        // Its own for each app: two in one process must not lay jobs in each other's.
+        builder.Services.AddSingleton<JobStorage>(_ => new InMemoryStorage());
+        builder.Services.AddSingleton<JobActivator>(services => new AspNetCoreJobActivator(services.GetRequiredService<IServiceScopeFactory>()));
         builder.Services.AddHangfire(hangfire => hangfire
             .SetDataCompatibilityLevel(CompatibilityLevel.Version_180)
             .UseSimpleAssemblyNameTypeSerializer()
-            .UseRecommendedSerializerSettings()
-            .UseInMemoryStorage());
+            .UseRecommendedSerializerSettings());
         builder.Services.AddHangfireServer(server =>
         {
             server.SchedulePollingInterval = TimeSpan.FromSeconds(1);

@@ -30,7 +30,8 @@ public sealed class ChangedTests
         }
 
         await last.Task.WaitAsync(TimeSpan.FromSeconds(10), TestContext.Current.CancellationToken);
-        Assert.Equal([2, 3, 4], heard);
+        // The shop's own head may still be on its way when this screen begins to listen.
+        Assert.Equal([2, 3, 4], heard.Where(h => h > 1));
     }
 
     [Fact]

@@ -9,7 +9,11 @@ using Bakehouse.Domain.Reminders;
 using Bakehouse.Testing;
 using Bakehouse.Web.TheKitchen;
 using Hangfire;
+using Hangfire.Common;
+using Hangfire.States;
+using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 using NodaTime;
 
 /// <summary>The bell in the whole app: shown in time, answered once, withdrawn, late after a night without power.</summary>
@@ -129,5 +133,26 @@ public sealed class RingingTests
 
         Assert.InRange(storage.GetMonitoringApi().ScheduledCount(), wanted, app.Ringer.State.Open.Count);
         Assert.Contains("sweep", storage.GetConnection().GetAllItemsFromSet("recurring-jobs"));
+    }
+
+    /// <summary>Hangfire that takes no job and no recurring one: the loop rings, and whoever listens to the bell hears it.</summary>
+    [Fact]
+    public async Task A_rope_that_tears_takes_no_ring_along()
+    {
+        var time = new MovableTime(KitchenShop.Start);
+        await using var app = await KitchenShop.Sample(time, rope: true, also: builder => builder.ConfigureTestServices(services =>
+            services.Replace(ServiceDescriptor.Singleton<IBackgroundJobClient>(new TornRope()))));
+        var ring = app.Next();
+        await using var wall = await Screen.Open(app.At("petra"));
+        await wall.Board();
+        time.MoveTo(ring.Due);
+        await wall.Until((_, rings) => rings.Contains($"data-ring=\"{ring.Id}\"", StringComparison.Ordinal));
+    }
+
+    private sealed class TornRope : IBackgroundJobClient
+    {
+        public string Create(Job job, IState state) => throw new BackgroundJobClientException("Torn.", new ObjectDisposedException("rope"));
+
+        public bool ChangeState(string jobId, IState state, string expectedState) => false;
     }
 }
