@@ -43,10 +43,13 @@ internal static class Deeds
     ];
 
     /// <summary>One deed by its weight.</summary>
-    public static Command? Pick(SimulatedShop shop, Screen at)
+    public static Command? Pick(SimulatedShop shop, Screen at) => Pick(All, shop, at);
+
+    /// <summary>One of some deeds by its weight.</summary>
+    public static Command? Pick(IReadOnlyList<(int Weight, Type Command, Func<SimulatedShop, Screen, Command?> Do)> some, SimulatedShop shop, Screen at)
     {
-        var left = shop.Between(1, All.Sum(d => d.Weight));
-        return All.First(d => (left -= d.Weight) <= 0).Do(shop, at);
+        var left = shop.Between(1, some.Sum(d => d.Weight));
+        return some.First(d => (left -= d.Weight) <= 0).Do(shop, at);
     }
 
     /// <summary>A cake of one or two round tiers for one of the next days on which the shop is open.</summary>

@@ -18,7 +18,11 @@ using NodaTime.Testing;
 /// </summary>
 internal sealed class SimulatedShop : IDisposable
 {
+    /// <summary>The name of that fault.</summary>
+    public const string StartedAgain = "the app was started again";
+
     private readonly string folder = Directory.CreateTempSubdirectory("bakehouse-week-").FullName;
+    private readonly FakeTimeProvider passes = new();
     private readonly Random chance;
 
     public SimulatedShop(int seed)
@@ -83,14 +87,19 @@ internal sealed class SimulatedShop : IDisposable
         }
     }
 
+    /// <summary>Time passes until then, by the clock and by the timer that nobody can set.</summary>
+    public void PassTo(Instant then)
+    {
+        passes.Advance((then - Clock.GetCurrentInstant()).ToTimeSpan());
+        Clock.Reset(then);
+    }
+
     /// <summary>What may go wrong between two deeds.</summary>
     public void SomethingGoesWrong()
     {
         if (Happens(3))
         {
-            Fault("the app was started again");
-            Close();
-            Open();
+            StartAgain();
         }
 
         if (Happens(3))
@@ -98,6 +107,22 @@ internal sealed class SimulatedShop : IDisposable
             Fault("a screen lost its connection");
             OneOf(Screens).Gone = true;
         }
+    }
+
+    /// <summary>Closes the app and opens it on the same book.</summary>
+    public void StartAgain()
+    {
+        Fault(StartedAgain);
+        Close();
+        Open();
+    }
+
+    /// <summary>A command is sent and answered, with nothing lost on the way; the witness writes it down.</summary>
+    public Answer Ask(Command command)
+    {
+        var answer = Enter(command);
+        Witness.Saw(command, answer);
+        return answer;
     }
 
     /// <summary>At the end of the week every screen comes back and sends what it still holds.</summary>
@@ -138,7 +163,7 @@ internal sealed class SimulatedShop : IDisposable
         if (Happens(6))
         {
             Fault("tapped twice");
-            SeeAnswerTo(command);
+            Ask(command);
         }
     }
 
@@ -146,7 +171,7 @@ internal sealed class SimulatedShop : IDisposable
     {
         while (screen.Unsent.TryDequeue(out var command))
         {
-            SeeAnswerTo(command);
+            Ask(command);
         }
     }
 
@@ -158,16 +183,14 @@ internal sealed class SimulatedShop : IDisposable
         }
     }
 
-    private void SeeAnswerTo(Command command) => Witness.Saw(command, Enter(command));
-
     private Answer Enter(Command command) => Book.Enter(command).GetAwaiter().GetResult();
 
     private void Start()
     {
-        SeeAnswerTo(new WriteShop(NewId(), "", "phone", SampleBakery.Shop with { Version = 0, IsSample = false }));
+        Ask(new WriteShop(NewId(), "", "phone", SampleBakery.Shop with { Version = 0, IsSample = false }));
         for (var i = 0; i < 3; i++)
         {
-            SeeAnswerTo(new WriteOrder(NewId(), "ines", "phone", Deeds.NewOrder(this, Stage.Booked)));
+            Ask(new WriteOrder(NewId(), "ines", "phone", Deeds.NewOrder(this, Stage.Booked)));
         }
 
         foreach (var screen in Screens)
@@ -179,7 +202,6 @@ internal sealed class SimulatedShop : IDisposable
     private void Open()
     {
         Book = OrderBook.Open(Path, new QuickPlanner(200), Clock);
-        var passes = new FakeTimeProvider();
         Bell = new Ringer(Book, new ClockWatch(Clock, passes), new Ears(passes), passes, NullLogger<Ringer>.Instance);
     }
 

@@ -10,7 +10,6 @@ using Bakehouse.Domain.Reminders;
 using Bakehouse.Planner.Quick;
 using Bakehouse.Testing;
 using Bakehouse.Web.Shell;
-using Bakehouse.Web.Tests.Kitchen;
 using Bakehouse.Web.Tests.Verbs;
 using Microsoft.Data.Sqlite;
 using NodaTime;
@@ -104,7 +103,7 @@ public sealed partial class KilledAppTests(ITestOutputHelper output) : IDisposab
     {
         var rings = Ringing(book);
         var given = book.Answers.Where(a => a.Kind != RingAnswerKind.Done).Select(a => a.Ring[(a.Ring.IndexOf(':', StringComparison.Ordinal) + 1)..]).ToHashSet(StringComparer.Ordinal);
-        Assert.Empty(DueSteps.Of(book, book.ReadAt).Except(given).Except(rings.SelectMany(r => r.Steps)));
+        Assert.Empty(DueSteps.Of(book.Week, book.Wall, book.Orders, book.Ticks, book.ReadAt).Except(given).Except(rings.SelectMany(r => r.Steps)));
 
         using var screen = app.At("petra");
         var page = await screen.GetStringAsync("/kitchen", TestContext.Current.CancellationToken);
