@@ -17,8 +17,13 @@ public static class AddBookExtensions
     /// </summary>
     public static IServiceCollection AddBook(this IServiceCollection services, string path)
     {
-        services.TryAddSingleton<IBook>(s => OrderBook.Open(
-            path, s.GetRequiredService<IPlanner>(), s.GetRequiredService<IClock>(), s.GetService<ILogger<OrderBook>>(), s.GetService<IMeterFactory>()));
+        services.TryAddSingleton<IBook>(s =>
+        {
+            var book = OrderBook.Open(
+                path, s.GetRequiredService<IPlanner>(), s.GetRequiredService<IClock>(), s.GetService<ILogger<OrderBook>>(), s.GetService<IMeterFactory>());
+            book.KeepReserve();
+            return book;
+        });
         return services;
     }
 }

@@ -27,6 +27,7 @@ public sealed class OrderBook : IBook, IDisposable
     private readonly StateReader reader;
     private readonly Ledger ledger;
     private readonly Announcer announcer;
+    private readonly Reserve reserve;
     private readonly SemaphoreSlim turn = new(1);
     private int closed;
     private int diskFaults;
@@ -42,6 +43,7 @@ public sealed class OrderBook : IBook, IDisposable
         this.log = log;
         reader = new StateReader(file);
         ledger = new Ledger(file);
+        reserve = new Reserve(file.Path);
         announcer = new Announcer(state => Changed?.Invoke(state), log);
         State = reader.Read(clock.GetCurrentInstant());
     }
@@ -56,6 +58,9 @@ public sealed class OrderBook : IBook, IDisposable
     /// <exception cref="BookClosedException">It is open elsewhere, from a newer version, or can't be read.</exception>
     public static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log = null, IMeterFactory? meters = null) =>
         Open(path, planner, clock, log, null, meters);
+
+    /// <summary>Keeps some room on the disk for the day on which it is full. False if it has too little for that.</summary>
+    public bool KeepReserve() => reserve.Keep();
 
     /// <summary>The same; a test puts faults into the contexts.</summary>
     internal static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log, Action<DbContextOptionsBuilder>? also, IMeterFactory? meters = null)
@@ -166,6 +171,11 @@ public sealed class OrderBook : IBook, IDisposable
         try
         {
             return EnterWithRetry(command);
+        }
+        catch (Exception trouble) when (DiskTrouble.IsFull(trouble) && reserve.GiveUp())
+        {
+            log.LogError(trouble, "The disk is full: the reserve is given up");
+            return EnterOrSay(command);
         }
         catch (Exception trouble) when (DiskTrouble.Of(trouble) is { } told)
         {

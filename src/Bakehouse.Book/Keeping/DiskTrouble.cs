@@ -26,6 +26,9 @@ internal static class DiskTrouble
     /// <summary>True if nobody can say by the fault alone whether it was written: a commit that failed may stand after the next open.</summary>
     public static bool IsUnknown(Exception trouble) => CodeOf(trouble) == InputOutput;
 
+    /// <summary>True if there was no room for it.</summary>
+    public static bool IsFull(Exception trouble) => CodeOf(trouble) == Full;
+
     /// <summary>The problem, or null if the trouble is another one.</summary>
     public static Problem? Of(Exception trouble) => CodeOf(trouble) is { } code ? Of(code) : null;
 

@@ -51,6 +51,38 @@ public sealed class BadFileTests : IDisposable
         Assert.Empty(BookAudit.Examine(Path.Combine(small.Path, "book.db")));
     }
 
+    /// <summary>The reserve of this test is a small one, put there by hand: the disk is small, too.</summary>
+    [Fact]
+    public async Task With_a_reserve_a_full_disk_still_takes_what_is_entered_and_the_reserve_is_gone()
+    {
+        using var small = SmallDisk.OrSkip(4);
+        var path = Path.Combine(small.Path, "book.db");
+        using var book = Open(path);
+        await Accepted(book, new WriteShop(BookOnDisk.NewId(), "", "office", BookOnDisk.Shop));
+        await File.WriteAllBytesAsync(path + ".reserve", new byte[1 << 20], TestContext.Current.CancellationToken);
+        small.Fill();
+        for (var i = 0; i < 20; i++)
+        {
+            await Accepted(book, new KeepDraft(BookOnDisk.NewId(), "ines", "scratch", new string('x', 20_000)));
+        }
+
+        Assert.False(File.Exists(path + ".reserve"));
+    }
+
+    [Fact]
+    public void The_reserve_takes_real_room_where_there_is_plenty_and_none_where_there_is_little()
+    {
+        var reserve = new Reserve(Path.Combine(folder, "book.db"));
+        Assert.True(reserve.Keep());
+        Assert.Equal(Reserve.Size, new FileInfo(reserve.Path).Length);
+        Assert.True(SmallDisk.Run("sh", "-c", $"test $(stat -c %b '{reserve.Path}') -ge {Reserve.Size / 512}"), "The file has a hole.");
+        Assert.True(reserve.GiveUp());
+        Assert.False(reserve.GiveUp());
+
+        using var small = SmallDisk.OrSkip(3);
+        Assert.False(new Reserve(Path.Combine(small.Path, "book.db")).Keep());
+    }
+
     [Fact]
     public void On_a_disk_that_may_only_be_read_the_mount_is_named_and_nothing_is_touched()
     {
