@@ -51,9 +51,12 @@ public sealed class WrongTests(OpenShop open) : IClassFixture<OpenShop>
         Assert.Equal(before, Plan());
         await See(hand, $"wrong-foretold-{width}");
         await Expect(hand.Locator(".wrong-facts")).ToContainTextAsync("not Dov");
-        await Expect(hand.Locator(".wrong-facts")).ToContainTextAsync("Dov: ");
+        await Expect(hand.Locator(".wrong-facts")).Not.ToContainTextAsync("Dov: ");
         await hand.GetByRole(AriaRole.Button, new() { Name = "Do it" }).ClickAsync();
         await Expect(hand.GetByText("Done.")).ToBeVisibleAsync(Patient);
+        await Expect(hand.Locator(".wrong-tell")).ToContainTextAsync("Petra");
+        await Expect(hand.Locator(".wrong-tell")).Not.ToContainTextAsync("Dov");
+        await Expect(wall.Locator("#notices")).ToContainTextAsync("Dov is not here", new() { Timeout = 30_000 });
         await See(hand, $"wrong-done-{width}");
 
         Assert.Equal(SlipKind.Away, Assert.Single(Book.State.Slips).Kind);

@@ -2,7 +2,9 @@ namespace Bakehouse.Web.Bell;
 
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using Bakehouse.Web.Shell;
+using Bakehouse.Web.TheKitchen.Wrong;
 using NodaTime;
 
 /// <summary>What is said about the bell.</summary>
@@ -19,6 +21,9 @@ public enum NoticeKind
 
     /// <summary>The first ring of the night or the morning.</summary>
     Night,
+
+    /// <summary>Something went wrong and lasts.</summary>
+    Wrong,
 }
 
 /// <summary>A line about the bell that people should know.</summary>
@@ -31,7 +36,7 @@ public static class Notices
     public static IReadOnlyList<Notice> Of(WhatRings state, Shop shop, Role? role)
     {
         var words = Words.Of(shop);
-        return [.. new[] { Behind(state, words), Moved(state, words), Silent(state, role), Night(state, shop, words) }.OfType<Notice>()];
+        return [.. new[] { Behind(state, words), Moved(state, words), Silent(state, role), Night(state, shop, words), Wrong(state, shop, role) }.OfType<Notice>()];
     }
 
     private static Notice? Behind(WhatRings state, Words words) => state.Book.IsAhead(state.Now)
@@ -47,7 +52,7 @@ public static class Notices
 
         var to = words.Time(words.Local(move.To).TimeOfDay);
         return new Notice(NoticeKind.ClockMoved, move.By > Duration.Zero
-            ? $"The clock moved on by {Length(move.By)} to {to}, or this machine slept. What came due meanwhile is listed."
+            ? $"The clock moved on by {Length(move.By)} to {to}, or this machine slept.{(state.Ringing.Count > 0 ? " What came due meanwhile is listed." : "")}"
             : $"The clock moved back by {Length(-move.By)} to {to}. What was due stays due.");
     }
 
@@ -65,6 +70,15 @@ public static class Notices
         var (now, due) = (words.Local(state.Now), words.Local(ring.Due));
         var day = due.Date == now.Date ? "Today" : "Tomorrow";
         return new Notice(NoticeKind.Night, $"{day} {words.Time(due.TimeOfDay)} the first ring: {ring.Verb.ToLowerInvariant()}, {ring.Place}. This machine must be awake then.");
+    }
+
+    /// <summary>In the kitchen: what went wrong and is not over yet, the newest by name.</summary>
+    private static Notice? Wrong(WhatRings state, Shop shop, Role? role)
+    {
+        var lasting = state.Book.Slips.Where(s => s.Kind != SlipKind.Pickup && s.Until > state.Now).OrderByDescending(s => s.Told).ToList();
+        var said = new WrongWords(shop, state.Book.Orders, state.Now);
+        return role is not null || lasting.Count == 0 ? null
+            : new Notice(NoticeKind.Wrong, said.Says(lasting[0]) + (lasting.Count > 1 ? $" And {lasting.Count - 1} more." : ""));
     }
 
     private static string Length(Duration length) =>

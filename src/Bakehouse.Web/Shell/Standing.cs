@@ -13,14 +13,20 @@ using NodaTime;
 /// <param name="Buffer">Minutes wanted to spare; fewer is tight.</param>
 public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, int Buffer)
 {
+    /// <summary>Minutes for which a ready cake has stood past the hour at which its customer wanted to fetch it; else 0.</summary>
+    public int Waits { get; init; }
+
     /// <summary>The mark of that state.</summary>
-    public MarkKind Mark => Late > 0 ? MarkKind.Late : Spare < Buffer ? MarkKind.Tight : MarkKind.InTime;
+    public MarkKind Mark => Late > 0 ? MarkKind.Late : Waits > 0 || Spare < Buffer ? MarkKind.Tight : MarkKind.InTime;
 
     /// <summary>The word beside the mark.</summary>
-    public string Word => Late > 0 ? $"{Words.Minutes(Late)} late" : $"{Words.Minutes(Math.Max(0, Spare))} to spare";
+    public string Word => Late > 0 ? $"{Words.Minutes(Late)} late"
+        : Waits > 0 ? $"ready, not fetched for {Words.Minutes(Waits)}"
+        : $"{Words.Minutes(Math.Max(0, Spare))} to spare";
 
     /// <summary>How that order stands in the plan on the wall; null if it is not planned.</summary>
-    public static Standing? Of(BookState state, Order order)
+    /// <param name="now">The moment of looking: what should be done by then and is not, counts as late.</param>
+    public static Standing? Of(BookState state, Order order, Instant? now = null)
     {
         if (state.Week is not { } week || state.Wall is not { } wall)
         {
@@ -28,7 +34,7 @@ public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, 
         }
 
         var id = order.Id.ToString("N");
-        return week.Orders.FirstOrDefault(o => o.Id == id) is { } promise ? Of(week, promise, wall.From(week.Epoch).Steps) : null;
+        return week.Orders.FirstOrDefault(o => o.Id == id) is { } promise ? Of(week, promise, wall.From(week.Epoch).Steps, now) : null;
     }
 
     /// <summary>True if the order should be in the plan and found no room there.</summary>
@@ -36,7 +42,7 @@ public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, 
         Stages.IsPlanned(order.Stage) && state.Week?.Orders.Any(o => o.Id == order.Id.ToString("N")) == true && Of(state, order) is null;
 
     /// <summary>How that promise stands in a plan of the week; null if a step that it needs has no row.</summary>
-    public static Standing? Of(Week week, WeekOrder promise, IReadOnlyList<StepRow> rows)
+    public static Standing? Of(Week week, WeekOrder promise, IReadOnlyList<StepRow> rows, Instant? now = null)
     {
         var ready = rows.FirstOrDefault(s => s.Step == promise.Ready);
         var away = rows.FirstOrDefault(s => s.Step == promise.Out);
@@ -48,12 +54,20 @@ public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, 
         var minutes = week.Steps.Where(s => s.Id == promise.Ready || s.Id == promise.Out).ToDictionary(s => s.Id, s => s.Minutes);
         var way = promise.EdgeIsEnd ? minutes.GetValueOrDefault(promise.Out) : 0;
         var flag = promise.To - way;
-        var end = ready.Start + minutes.GetValueOrDefault(promise.Ready);
+        var minute = now is { } at ? (int)Math.Floor((at - week.Epoch).TotalMinutes) : 0;
+        var (isReady, isAway) = (IsDone(week, promise.Ready), IsDone(week, promise.Out));
+        var end = Math.Max(ready.Start + minutes.GetValueOrDefault(promise.Ready), isReady ? 0 : minute);
+        var leaves = Math.Max(away.Start, isAway || (isReady && !promise.EdgeIsEnd) ? 0 : minute);
         return new Standing(
             week.Epoch + Duration.FromMinutes(end),
             week.Epoch + Duration.FromMinutes(flag),
             flag - end,
-            Math.Max(0, away.Start + way - promise.To),
-            promise.Buffer);
+            Math.Max(0, leaves + way - promise.To),
+            promise.Buffer)
+        {
+            Waits = isReady && !isAway && !promise.EdgeIsEnd ? Math.Max(0, minute - promise.To) : 0,
+        };
     }
+
+    private static bool IsDone(Week week, string step) => week.Fixed.Any(f => f.Step == step && (f.Why == "done" || f.Why == Assumed.Why));
 }

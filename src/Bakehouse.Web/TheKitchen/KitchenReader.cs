@@ -8,6 +8,7 @@ using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.Shell;
 using NodaTime;
+using Standing = Bakehouse.Web.Shell.Standing;
 
 /// <summary>Reads the kitchen screen from the book: whose step is next, what follows, what rings.</summary>
 /// <param name="person">Id of the one person that a screen is fixed to, or null for everybody.</param>
@@ -43,7 +44,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
             .SelectMany(p => (p with { Stints = [.. p.Stints.Skip(shown.Contains(p) ? 1 : 0)] }).Blocks(IsToday).Select(b => (p.Person, Block: b)));
         return person is not null
             ? blocks.Select(x => new ThenView("", BlockWords.Of(x.Block.Kind), string.Join(", ", x.Block.Stints.Select(s => $"{Timed(s)} {Big(s)}".Trim()))))
-            : blocks.SelectMany(x => Nearest(x.Block).Select(n => (n.Stint, Then: new ThenView(Timed(n.Stint), Name(x.Person), Big(n.Stint) + (n.More > 0 ? $" +{n.More}" : "")))))
+            : blocks.SelectMany(x => Nearest(x.Block).Select(n => (n.Stint, Then: new ThenView(Timed(n.Stint), Name(x.Person), Big(n.Stint) + (n.More > 0 ? $" and {n.More} more" : "")))))
                 .DistinctBy(x => x.Stint.Steps[0], StringComparer.Ordinal).OrderBy(x => x.Stint.Start).Take(ThenThatFit).Select(x => x.Then);
     }
 
@@ -86,6 +87,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         {
             Card = work.Works.First(w => w.Operation == work.Operation).Steps[0],
             Doubt = Doubt(work),
+            Late = Late(work),
         };
     }
 
@@ -97,8 +99,15 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
     {
         var (text, second) = (NothingFor(who, next), next is null ? "No step is planned." : $"{At(next.Start)} {Big(next)}, {Second(next)}");
         var today = next is not null && words.Local(next.Start).Date == Now.Date;
-        return new BandView(who, "", text, second, today ? next!.Steps : [], false, true, null, null, null, null, Strip(who));
+        return new BandView(who, "", text, second, today ? next!.Steps : [], false, true, null, null, null, null, Strip(who)) { Late = next is null ? null : Late(next) };
     }
+
+    /// <summary>The latest of its cakes, by plan or by the clock.</summary>
+    private string? Late(Stint work) => work.Steps.Select(OrderOf).Distinct()
+        .Select(o => (Order: o, Standing: Standing.Of(state.Book, o, state.Now)))
+        .Where(x => x.Standing is { Late: > 0 })
+        .OrderByDescending(x => x.Standing!.Late)
+        .Select(x => $"{x.Order.Number} {x.Standing!.Word}").FirstOrDefault();
 
     private string NothingFor(Person who, Stint? next) =>
         next is not null && words.Local(next.Start).Date == Now.Date ? $"Nothing for {who.Name} until {At(next.Start)}"

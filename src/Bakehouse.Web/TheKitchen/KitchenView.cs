@@ -60,6 +60,9 @@ public sealed record BandView(
     /// <summary>The step whose card the picture opens.</summary>
     public string Card { get; init; } = "";
 
+    /// <summary>"12 min late" if its cake is, else null.</summary>
+    public string? Late { get; init; }
+
     /// <summary>What nobody ticked before it, where it may not be guessed; else null.</summary>
     public DoubtView? Doubt { get; init; }
 }

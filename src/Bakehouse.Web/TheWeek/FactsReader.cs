@@ -25,7 +25,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
     public PlanFacts Read(Instant now) => new(
         now,
         shop,
-        [.. week.Orders.Select(Cake).OfType<CakeFacts>().OrderBy(c => c.Flag).ThenBy(c => c.Number, StringComparer.Ordinal)],
+        [.. week.Orders.Select(o => Cake(o, now)).OfType<CakeFacts>().OrderBy(c => c.Flag).ThenBy(c => c.Number, StringComparer.Ordinal)],
         [.. plan.Cleans.Select(Clean)],
         [.. week.People.Select(p => new PersonFacts(p.Id, p.Name, [.. p.Shifts.Select(s => new Interval(At(s.From), At(s.To)))]))],
         [.. week.Machines.Select(Named)],
@@ -55,9 +55,9 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
     private bool Present(Taken? taken) =>
         taken is null || (plan.Choices.TryGetValue(taken.Choice, out var option) && option == taken.Option);
 
-    private CakeFacts? Cake(WeekOrder promise)
+    private CakeFacts? Cake(WeekOrder promise, Instant now)
     {
-        if (Standing.Of(week, promise, plan.Steps) is not { } standing)
+        if (Standing.Of(week, promise, plan.Steps, now) is not { } standing)
         {
             return null;
         }

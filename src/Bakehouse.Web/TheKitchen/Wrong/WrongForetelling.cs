@@ -23,14 +23,18 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said)
             [.. repair.Moves.Select(said.Says)],
             [.. repair.Red.OrderByDescending(r => r.Value).Select(r => $"{Cake(r.Key)} would be {Words.Minutes(r.Value)} late"), .. repair.Unplaced.Select(o => $"{Cake(o)} finds no room in the plan")],
             [.. repair.Tight.Select(o => $"{Cake(o)} has less than {Words.Minutes(shop.Settings.BufferMinutes)} to spare")],
-            [.. repair.People.Select(p => $"{said.Thing(p)}: {Steps(repair.Moves.Count(m => m.To.People.Concat(m.From?.People ?? []).Contains(p)))}")],
+            [.. Told(slip, repair).Select(p => $"{said.Thing(p)}: {Steps(repair.Moves.Count(m => m.To.People.Concat(m.From?.People ?? []).Contains(p)))}")],
             [.. Customers(slip, repair).Select(Customer)],
             new Telling(slip.Id, slip.Kind.ToString(), slip.About, slip.From is { } from ? WrongHours.Text(from) : null, slip.Until is { } until ? WrongHours.Text(until) : null, slip.Spare, null),
             slip.Kind == SlipKind.Cracked ? Instead(slip) : null)
         {
+            Tell = string.Join(',', Told(slip, repair).Concat(Customers(slip, repair))),
             Message = refused ? "" : foreseen.Answer.Message,
         };
     }
+
+    /// <summary>Whoever has other work than before; not whoever is away and does none.</summary>
+    private static IEnumerable<string> Told(Slip slip, Repaired repair) => slip.Kind == SlipKind.Away ? repair.People.Except(slip.About) : repair.People;
 
     private static List<string> Refusals(Answer answer) =>
         answer.Problems.Count > 0 ? [.. answer.Problems.Select(p => $"{p.Sentence} {p.Try}")] : [answer.Message];
@@ -45,7 +49,7 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said)
 
     private string Cake(string id) => said.OrderById(id) is { } order ? WrongWords.Cake(order) : "A cake";
 
-    private string Customer(string id) => said.OrderById(id) is { } order ? $"{WrongWords.Cake(order)}, {order.Customer.Phone}" : "A customer";
+    private string Customer(string id) => said.Customer(id) ?? "A customer";
 
     private static string Steps(int count) => count == 1 ? "1 step" : $"{count} steps";
 }

@@ -12,7 +12,8 @@ using NodaTime;
 /// <param name="About">Keys or ids with commas between.</param>
 /// <param name="From">ISO 8601 or an hour on the shop's wall.</param>
 /// <param name="Done">Id of the slip that was told just now.</param>
-public sealed record Asked(string? Kind, string? About, string? From, string? Until, bool Spare, string? Done);
+/// <param name="Tell">Who must hear of that one: ids of people and orders with commas between.</param>
+public sealed record Asked(string? Kind, string? About, string? From, string? Until, bool Spare, string? Done, string? Tell = null);
 
 /// <summary>Reads the page from what was picked so far: what is asked next, or what would happen.</summary>
 public sealed class WrongReader(IBook book, Shop shop, Instant now, string person)
@@ -28,7 +29,7 @@ public sealed class WrongReader(IBook book, Shop shop, Instant now, string perso
     {
         if (asked.Kind is null || !Enum.TryParse<SlipKind>(asked.Kind, out var kind) || !Enum.IsDefined(kind))
         {
-            return new WrongView("Something’s wrong", [.. Enum.GetValues<SlipKind>().Where(May).Select(k => new Pick(WrongWords.Of(k), "", Address(k)))]) { Told = Told(asked.Done) };
+            return new WrongView("Something’s wrong", [.. Enum.GetValues<SlipKind>().Where(May).Select(k => new Pick(WrongWords.Of(k), "", Address(k)))]) { Told = Told(asked) };
         }
 
         var title = WrongWords.Of(kind);
@@ -60,10 +61,11 @@ public sealed class WrongReader(IBook book, Shop shop, Instant now, string perso
         };
     }
 
-    private IReadOnlyList<ToldSlip> Told(string? done) =>
+    private IReadOnlyList<ToldSlip> Told(Asked asked) =>
     [
         .. book.State.Slips.Where(s => now - s.Told < Recent && (s.Until is null || s.Kind == SlipKind.Pickup || s.Until > now - Duration.FromHours(12))).OrderByDescending(s => s.Told)
-            .Select(s => new ToldSlip(s.Id, said.Says(s), $"{said.At(s.Told)}, {said.Thing(s.Person)}", s.Id.ToString("N") == done)),
+            .Select(s => (Slip: s, Fresh: s.Id.ToString("N") == asked.Done))
+            .Select(x => new ToldSlip(x.Slip.Id, said.Says(x.Slip), $"{said.At(x.Slip.Told)}, {said.Thing(x.Slip.Person)}", x.Fresh, x.Fresh ? said.Everybody(asked.Tell) : "")),
     ];
 
     private bool May(SlipKind kind) => kind switch

@@ -48,13 +48,17 @@ public sealed record ForetoldView(
     Telling Send,
     Pick? Instead)
 {
+    /// <summary>Ids of the people and orders to be told, with commas between: shown again when it is done.</summary>
+    public string Tell { get; init; } = "";
+
     /// <summary>What else the book says to it.</summary>
     public string Message { get; init; } = "";
 }
 
 /// <summary>A slip that stands.</summary>
 /// <param name="Fresh">True if it was told just now on this screen.</param>
-public sealed record ToldSlip(Guid Id, string Says, string When, bool Fresh);
+/// <param name="Tell">Who must hear of it, if it is fresh: "Ines, Petra, 402 Moss +44…"; else empty.</param>
+public sealed record ToldSlip(Guid Id, string Says, string When, bool Fresh, string Tell);
 
 /// <summary>What a screen sends: the slip in words, or the one to take back.</summary>
 /// <param name="Id">Made on the screen; sent twice it counts once.</param>

@@ -38,6 +38,19 @@ public sealed class WrongWords(Shop shop, IReadOnlyList<Order> orders, Instant n
     /// <summary>"407 Hale".</summary>
     public static string Cake(Order order) => $"{order.Number} {order.Customer.Name}";
 
+    /// <summary>"407 Hale, +44…": whom to call about an order; null if there is no such order.</summary>
+    public string? Customer(string id) => OrderById(id) is { } order ? $"{Cake(order)}, {order.Customer.Phone}" : null;
+
+    /// <summary>"Ines, Petra. Call 407 Hale, +44…": everybody of those ids who is known here.</summary>
+    /// <param name="ids">Ids of people and orders with commas between.</param>
+    public string Everybody(string? ids)
+    {
+        var all = (ids ?? "").Split(',').Distinct(StringComparer.Ordinal).ToList();
+        var people = string.Join(", ", all.Select(id => shop.PersonOf(id)?.Name).OfType<string>());
+        var customers = string.Join("; ", all.Select(Customer).OfType<string>());
+        return customers.Length == 0 ? people : $"{people}{(people.Length > 0 ? ". Call " : "")}{customers}";
+    }
+
     /// <summary>"14:10", with the day if it is not today.</summary>
     public string At(Instant at) => words.Local(at) is var local && local.Date == words.Local(now).Date ? words.Time(local.TimeOfDay) : words.DayAndTime(local);
 

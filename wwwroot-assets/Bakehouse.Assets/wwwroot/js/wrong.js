@@ -38,7 +38,7 @@ document.addEventListener("click", event => {
   if (!button) return;
   if (button.dataset.tell) {
     const body = JSON.parse(button.dataset.tell);
-    send(button, body, `/kitchen/wrong?done=${body.id.replaceAll("-", "")}`);
+    send(button, body, `/kitchen/wrong?done=${body.id.replaceAll("-", "")}&tell=${encodeURIComponent(button.dataset.who)}`);
   } else {
     button.dataset.id ??= newId();
     send(button, { id: button.dataset.id, back: button.dataset.back, spare: false }, "/kitchen/wrong");
