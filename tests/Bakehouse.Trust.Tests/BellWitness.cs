@@ -26,7 +26,7 @@ internal sealed class BellWitness
     /// <summary>How often rows on the wall came, went or moved.</summary>
     public int PlanChanges { get; private set; }
 
-    /// <summary>Rings that fell silent with a change of the plan, neither done nor answered.</summary>
+    /// <summary>Rings that fell silent because the plan moved or the cake was cancelled: neither done nor answered.</summary>
     public int Withdrawn { get; private set; }
 
     /// <summary>Those of them that rang again for the same job, and the longest silence between.</summary>
@@ -98,7 +98,7 @@ internal sealed class BellWitness
 
         PlanChanges += book.SameRows(before.Book) ? 0 : 1;
         var answered = book.Answers.Where(a => headOf[a.Seq] > before.Book.Head).Select(a => a.Ring).ToHashSet(StringComparer.Ordinal);
-        foreach (var ring in before.Ringing.Where(r => ringing.All(n => n.Id != r.Id) && !answered.Contains(r.Id) && book.Planned.Contains(r.Step[..32]) && !book.Ticked.Any(t => t[..32] == r.Step[..32] && !before.Book.Ticked.Contains(t))))
+        foreach (var ring in before.Ringing.Where(r => ringing.All(n => n.Id != r.Id) && !answered.Contains(r.Id) && !book.Ticked.Any(t => t[..32] == r.Step[..32] && !before.Book.Ticked.Contains(t))))
         {
             Withdrawn++;
             silenced[ring.Id] = now;

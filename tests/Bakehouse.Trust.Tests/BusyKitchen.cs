@@ -106,6 +106,12 @@ internal sealed class BusyKitchen
     {
         foreach (var ring in Ringing.Where(_ => shop.Happens(80)).ToList())
         {
+            if (shop.Happens(6) && shop.Book.State.Orders.First(o => ring.Step.StartsWith($"{o.Id:N}", StringComparison.Ordinal)) is var order)
+            {
+                shop.Ask(new MoveStage(shop.NewId(), "ines", "phone", order.Id, order.Version, Stage.Cancelled)); // nobody wants the cake any more
+                return Look();
+            }
+
             var kind = shop.OneOf([.. Enumerable.Repeat(RingAnswerKind.Done, 8), RingAnswerKind.Later, RingAnswerKind.Cannot]);
             var command = Say(ring, kind);
             var heard = shop.Ask(command);

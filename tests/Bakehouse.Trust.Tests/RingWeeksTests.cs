@@ -15,7 +15,7 @@ public sealed class RingWeeksTests(ITestOutputHelper output)
 {
     private const int Weeks = 8;
 
-    private static (int Rings, int Changes, int Starts) Wanted => Seeds.Whole ? (10_000, 200, 50) : (60, 20, 1);
+    private static (int Rings, int Changes, int Starts) Wanted => Seeds.Whole ? (10_000, 200, 50) : (50, 20, 1);
 
     [Fact]
     public void No_ring_is_lost_none_is_doubled_and_none_is_for_a_withdrawn_plan()

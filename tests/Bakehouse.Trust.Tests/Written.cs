@@ -26,8 +26,8 @@ internal sealed record Written(
             head,
             epoch is { } zero ? new Wall(zero, new Plan("", new Dictionary<string, string>(), Steps(book, zero), [], [])) : null,
             Rows(book, Newest, r => r.GetString(0)).ToHashSet(StringComparer.Ordinal),
-            Rows(book, $"SELECT Step FROM ticks WHERE Undone IS NULL AND \"Order\" IN ({Newest})", r => r.GetString(0)).ToHashSet(StringComparer.Ordinal),
-            Rows(book, $"SELECT Seq, Ring, Kind, At, Until FROM ring_answers WHERE Undone IS NULL AND \"Order\" IN ({Newest}) ORDER BY Seq", r =>
+            Rows(book, "SELECT Step FROM ticks WHERE Undone IS NULL", r => r.GetString(0)).ToHashSet(StringComparer.Ordinal),
+            Rows(book, "SELECT Seq, Ring, Kind, At, Until FROM ring_answers WHERE Undone IS NULL ORDER BY Seq", r =>
                 new AnswerLine(r.GetInt64(0), r.GetString(1), r.GetString(2), At(r.GetInt64(3)), r.IsDBNull(4) ? null : At(r.GetInt64(4)))),
             Rows(book, "SELECT Document FROM slips WHERE Undone IS NULL", r => r.GetString(0)));
     }

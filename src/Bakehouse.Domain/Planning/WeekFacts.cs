@@ -10,11 +10,13 @@ using Bakehouse.Domain.Methods;
 internal sealed class WeekFacts
 {
     private const int TwoDays = 2 * 1440;
+
     private readonly Week week;
     private readonly Dictionary<string, Step> steps;
     private readonly Dictionary<string, StepRow> rows;
     private readonly Dictionary<string, int> done;
     private readonly HashSet<string> assumed;
+    private readonly HashSet<string> baked;
     private readonly Dictionary<string, (Step Step, int Start, string Machine)> bowls;
     private readonly List<string> running;
     private readonly Plan? wall;
@@ -27,7 +29,9 @@ internal sealed class WeekFacts
         rows = (wall?.Steps ?? []).ToDictionary(r => r.Step);
         done = DoneEnds(ticks.Where(t => steps.ContainsKey(t.Step)), time);
         assumed = Assume(hand.NotDone.ToDictionary(d => d.Key, d => time.Minute(d.Value)));
-        running = Running();
+        running = Begun((_, end) => end > week.Now);
+        baked = Baked();
+        running.AddRange(baked);
         bowls = LastBowls();
         backlog = new Backlog(week, done, rows.ToDictionary(r => r.Key, r => r.Value.Start));
     }
@@ -38,11 +42,11 @@ internal sealed class WeekFacts
     private Week Applied(IReadOnlyList<Pin> pins)
     {
         var holds = week.Holds.Where(Open).ToList();
-        var past = done.Keys.Select(Done).ToList();
+        var past = done.Keys.Where(s => !baked.Contains(s)).Select(Done).ToList();
         var started = running.Select(r => Row(r, "started")).ToList();
         return week with
         {
-            Steps = [.. week.Steps.Select(s => bowls.TryGetValue(s.Id, out var bowl) ? bowl.Step : done.ContainsKey(s.Id) ? Past(s) : s)],
+            Steps = [.. week.Steps.Select(s => bowls.TryGetValue(s.Id, out var bowl) ? bowl.Step : done.ContainsKey(s.Id) && !baked.Contains(s.Id) ? Past(s) : s)],
             Machines = [.. week.Machines.Select(m => m with { Down = Used(m, [.. past, .. started]) })],
             Holds = [.. holds.Select(Loosened)],
             Clocks = [.. week.Clocks.Select(Loosened)],
@@ -100,7 +104,7 @@ internal sealed class WeekFacts
     /// True if the thing still stands there, or will. Between two done steps it doesn't; and a mere habit of order (largest first)
     /// that somebody did the other way round binds nobody any more.
     /// </summary>
-    private bool Open(Hold hold) => !done.ContainsKey(hold.To);
+    private bool Open(Hold hold) => !done.ContainsKey(hold.To) || baked.Contains(hold.To);
 
     /// <summary>
     /// When each done step ended: as ticked; or, for one that must have come before a done one and was not ticked, as planned, at the
@@ -126,16 +130,32 @@ internal sealed class WeekFacts
     }
 
     /// <summary>
-    /// Steps that the wall has running now and that could begin then: what comes before was done in time, and the people and the machine
-    /// are still those of the shop.
+    /// Bakes that nobody ticked and whose time is up: what is in the oven stays there and is baked, whatever is ticked elsewhere meanwhile. So it
+    /// keeps its row, goes on ringing until somebody says that it is out, and what follows is planned. Adds them to what is done.
     /// </summary>
-    private List<string> Running()
+    private HashSet<string> Baked()
+    {
+        var found = Begun((step, end) => step.Bake is not null && end <= week.Now);
+        foreach (var step in found)
+        {
+            done[step] = rows[step].Start + steps[step].Minutes;
+        }
+
+        return [.. found];
+    }
+
+    /// <summary>
+    /// Steps whose time on the wall has come and that could begin then: what comes before was done in time, and the people and the
+    /// machine are still those of the shop.
+    /// </summary>
+    /// <param name="wanted">Which of them, by the minute at which they end.</param>
+    private List<string> Begun(Func<Step, int, bool> wanted)
     {
         var before = week.Holds.ToLookup(h => h.To);
         return
         [
             .. rows.Values
-                .Where(r => steps.TryGetValue(r.Step, out var s) && !done.ContainsKey(r.Step) && r.Start <= week.Now && r.Start + s.Minutes > week.Now && Able(r, s))
+                .Where(r => steps.TryGetValue(r.Step, out var s) && !done.ContainsKey(r.Step) && r.Start <= week.Now && wanted(s, r.Start + s.Minutes) && Able(r, s))
                 .Where(r => before[r.Step].All(h => done.TryGetValue(h.From, out var end) && r.Start - end >= h.In.Min(i => i.Least)))
                 .Select(r => r.Step),
         ];
@@ -193,6 +213,8 @@ internal sealed class WeekFacts
             return hold;
         }
 
+        // A mix ticked while the next one was in its bowl already is moved before that: its wait is counted from there.
+        end = bowls.TryGetValue(hold.From, out var bowl) ? bowl.Start + bowl.Step.Minutes : end;
         // Without a row nobody knows how early it was done (a cake that came back from its handover): it may wait to the end.
         var early = rows.TryGetValue(hold.From, out var row) ? Math.Max(0, row.Start + steps[hold.From].Minutes - end) : Math.Max(0, week.Horizon - end);
         var begins = backlog.Earliest(hold.To);
