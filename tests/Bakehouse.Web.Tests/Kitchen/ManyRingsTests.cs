@@ -146,7 +146,7 @@ public sealed partial class ManyRingsTests(ITestOutputHelper output)
         {
             while (!wanted(Now))
             {
-                var (_, rings) = await screen.Board().WaitAsync(TimeSpan.FromSeconds(60), TestContext.Current.CancellationToken);
+                var (_, rings) = await screen.Board().WaitAsync(TimeSpan.FromMinutes(3), TestContext.Current.CancellationToken);
                 var ids = Ids().Match(rings) is { Success: true } found ? found.Groups[1].Value.Split(' ').ToHashSet(StringComparer.Ordinal) : [];
                 CameUp.AddRange(ids.Except(Now));
                 Now = ids;
