@@ -1,5 +1,6 @@
 namespace Bakehouse.Browser.Tests;
 
+using System.Text.RegularExpressions;
 using Bakehouse.Domain.Orders;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
@@ -51,6 +52,41 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
         Assert.False(asked, "What was typed ran as a script.");
     }
 
+    /// <summary>"A two-tier for 40 on Saturday at two, can you?" is answered before a name is known, and an offer is taken with one tap.</summary>
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task Can_we_is_answered_while_the_customer_waits_and_an_offer_is_one_tap(int width, int height)
+    {
+        var page = await open.Shop.Screen(width, height);
+        await page.IAm("Wren");
+        await page.GotoAsync("/order");
+        await page.UntilAlive();
+        await page.Locator("#day").FillAsync("tue");
+        await page.Locator("#hour").FillAsync("14");
+        await page.Locator("#count").FillAsync("40");
+        await Expect(page.Locator(".answer-word")).ToContainTextAsync("Yes");
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("Tuesday 20 October at 14:00");
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("to spare");
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("The earliest is");
+        await page.Picture($"can-yes-{width}");
+        await PagesTests.IsWhole(page);
+
+        await page.Locator("#day").FillAsync("fri");
+        await page.Build("6+8+10").ClickAsync();
+        await page.Locator("#decoration").SelectOptionAsync("Rich");
+        await Expect(page.Locator(".answer-word")).ToContainTextAsync("Other time");
+        await Expect(page.Locator(".offer").First).ToBeVisibleAsync();
+        await page.EvaluateAsync("() => window.scrollTo(0, 0)");
+        await page.Picture($"can-other-{width}");
+        await PagesTests.IsWhole(page);
+        await page.Locator(".offer[data-kind=Time] button").ClickAsync();
+        await Expect(page.Locator(".answer-word")).ToContainTextAsync(new Regex("Yes|Tight"));
+        await Expect(page.Locator("#day")).Not.ToHaveValueAsync("fri");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
+
     [Fact]
     public async Task Two_screens_change_one_order_and_the_second_sees_both_and_chooses()
     {
@@ -83,7 +119,7 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
             foreach (var path in (string[])["/cakes", "/cakes/405", "/week"])
             {
                 await page.GotoAsync(path);
-                await Expect(page.GetByText(new System.Text.RegularExpressions.Regex("W{5,}")).First).ToBeAttachedAsync();
+                await Expect(page.GetByText(new Regex("W{5,}")).First).ToBeAttachedAsync();
                 await page.Picture($"long{path.Replace('/', '-')}-{width}");
                 await PagesTests.StaysInside(page);
             }

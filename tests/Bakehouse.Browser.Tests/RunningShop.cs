@@ -50,6 +50,8 @@ public sealed class RunningShop : WebApplicationFactory<Web.Access.Who>, IAsyncL
 
     public async ValueTask InitializeAsync()
     {
+        // A busy machine may take longer than the five seconds of the library; how fast the app is, is measured elsewhere.
+        Assertions.SetDefaultExpectTimeout(20_000);
         UseKestrel(0);
         StartServer();
         playwright = await Playwright.CreateAsync();

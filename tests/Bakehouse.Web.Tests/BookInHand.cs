@@ -2,8 +2,10 @@ namespace Bakehouse.Web.Tests;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using NodaTime;
 
@@ -53,6 +55,13 @@ public sealed class BookInHand : IBook
             _ => Accepted(),
         });
     }
+
+    /// <summary>What is said to "can we?": yes with an hour to spare, unless told.</summary>
+    public Func<Order, CanWe> Asked { get; set; } = order => new CanWe(new Fit(order, Instant.FromUtc(2026, 10, 14, 8, 0), 60, 0, new Wall(default, new Plan("", new Dictionary<string, string>(), [], [], [])), []), 1);
+
+    public Task<CanWe> Ask(Order order, CancellationToken cancel = default) => Task.FromResult(Asked(order));
+
+    public Task<CanWe> AskFurther(CanWe first, CancellationToken cancel = default) => Task.FromResult(Asked(first.Wished.Order) with { IsWhole = true });
 
     /// <summary>What a command would do; nothing, unless told.</summary>
     public Func<Command, Foreseen>? Future { get; set; }

@@ -1,5 +1,6 @@
 namespace Bakehouse.Book.Reading;
 
+using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -78,6 +79,15 @@ public interface IBook
 
     /// <summary>What the book would say to a command now, and the plan that would hang then; nothing is written.</summary>
     Task<Foreseen> Foresee(Entries.Command command, CancellationToken cancel = default);
+
+    /// <summary>
+    /// "Can we?" for an order as far as it is known (name, telephone and allergies may be missing): the wished time alone, with the plan
+    /// that proves it. Nothing is written. Too many at once are sent away with a reason.
+    /// </summary>
+    Task<CanWe> Ask(Order order, CancellationToken cancel = default);
+
+    /// <summary>The rest of an answer: the earliest time, what decides, what else could be.</summary>
+    Task<CanWe> AskFurther(CanWe first, CancellationToken cancel = default);
 
     /// <summary>Every version of an order, oldest first, with who wrote it and when.</summary>
     Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default);

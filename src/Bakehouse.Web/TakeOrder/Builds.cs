@@ -27,8 +27,18 @@ public static class Builds
     /// <summary>A build of plain tiers 10 cm high, to draw it and to count its portions.</summary>
     /// <param name="build">Diameters, top first.</param>
     public static BuildSheet Sheet(IReadOnlyList<int> build, bool inches, CakeFigures figures) =>
-        BuildSheet.Of([.. build.Reverse().Select(d => Plain(inches ? Length.FromInches(d) : Length.FromCentimetres(d)))], Finish.Smooth, figures);
+        BuildSheet.Of(Tiers(build, inches), Finish.Smooth, figures);
 
-    private static CakeTier Plain(Length diameter) =>
-        new(Guid.Empty, diameter, Height, 3, "vanilla", "raspberry-jam", [new CoatColour(Colours[0].Name, Colours[0].Swatch, 1)]);
+    /// <summary>The smallest usual build for so many; null if none is large enough. Bottom first.</summary>
+    public static IReadOnlyList<CakeTier>? For(Portions portions, bool inches, CakeFigures figures) => Common(inches)
+        .Select(b => (Build: b, Portions: Sheet(b, inches, figures).Portions(portions.Cut)))
+        .Where(b => b.Portions >= portions.Count)
+        .OrderBy(b => b.Portions).Select(b => Tiers(b.Build, inches)).FirstOrDefault();
+
+    private static IReadOnlyList<CakeTier> Tiers(IReadOnlyList<int> build, bool inches) =>
+        [.. build.Reverse().Select((d, i) => Plain(i, inches ? Length.FromInches(d) : Length.FromCentimetres(d)))];
+
+    /// <summary>With an id of its own, the same each time: it stands for a tier that nobody has chosen yet.</summary>
+    private static CakeTier Plain(int at, Length diameter) =>
+        new(new Guid(at + 1, 0, 0, [0, 0, 0, 0, 0, 0, 0, 0]), diameter, Height, 3, "vanilla", "raspberry-jam", [new CoatColour(Colours[0].Name, Colours[0].Swatch, 1)]);
 }

@@ -2,6 +2,7 @@ namespace Bakehouse.Web.TakeOrder;
 
 using System.Globalization;
 using Bakehouse.Domain;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
@@ -57,6 +58,21 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
         problems.Clear();
         var tiers = Tiers(form);
         return problems.Count == 0 ? tiers : null;
+    }
+
+    /// <summary>
+    /// The order as far as it is known, to ask whether it can be: a day, an hour and either tiers or a number, for which the smallest
+    /// usual build is assumed. Null as long as those can't be read.
+    /// </summary>
+    public Order? Asked(OrderForm form, Order? before)
+    {
+        problems.Clear();
+        var order = Order(form, before is not null && Stages.IsPlanned(before.Stage) ? before.Stage : Stage.Booked) with { Cutting = null };
+        var isUnread = problems.Exists(p => p.Where == "route" || p.Where.StartsWith("tier-", StringComparison.Ordinal));
+        return When(form) is null || isUnread ? null
+            : order.Tiers.Count > 0 ? order
+            : problems.Exists(p => p.Where == "count") || Builds.For(order.Portions, shop.Settings.Inches, CakeFigures.Of(shop)) is not { } build ? null
+            : order with { Tiers = build };
     }
 
     private LocalDate Today => Words.Of(shop).Local(now).Date;

@@ -1,6 +1,8 @@
 namespace Bakehouse.Web.TakeOrder;
 
+using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
 using Microsoft.AspNetCore.Components;
 using NodaTime;
@@ -34,6 +36,20 @@ public partial class OrderAnswer
     [Parameter]
     public bool Busy { get; set; }
 
+    [Parameter, EditorRequired]
+    public Shop Shop { get; set; } = default!;
+
+    /// <summary>The answer to "can we?", or null as long as there is too little to ask.</summary>
+    [Parameter]
+    public CanWe? Can { get; set; }
+
+    /// <summary>True while a newer answer is worked out: this one is shown greyed.</summary>
+    [Parameter]
+    public bool Wondering { get; set; }
+
+    [Parameter]
+    public EventCallback<Fit> TakeThis { get; set; }
+
     [Parameter]
     public EventCallback<Stage> Save { get; set; }
 
@@ -50,9 +66,20 @@ public partial class OrderAnswer
     [Parameter]
     public Action? Undo { get; set; }
 
-    private string Headline => When is { } at ? $"{Words.LongDay(at.Date)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
+    private AnswerWords Says => new(Shop);
 
-    private string Second => When is { } at
+    private MarkKind Mark => Can is null || Wondering ? MarkKind.NotKnown : Says.Mark(Can);
+
+    private string Word => Can is not null ? Says.Word(Can) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
+
+    /// <summary>What was assumed because nobody has said it yet; "" if nothing.</summary>
+    private string Assumed => Can is not null && Form.Tiers.Count == 0
+        ? $" For {Words.Build(Can.Wished.Order.Tiers.Select(t => t.Diameter))} {(Words.Inches ? "in" : "cm")}, as nothing else was said."
+        : "";
+
+    private string Headline => Can is not null ? Says.Headline(Can) : When is { } at ? $"{Words.LongDay(at.Date)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
+
+    private string Second => Can is not null ? Says.Second(Can) + Assumed : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
 

@@ -85,9 +85,11 @@ public sealed partial class OrderPage : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        if (undoing is not null)
+        Book.Changed -= AskAnew;
+        inquiry?.Cancel();
+        foreach (var timer in new[] { undoing, soon }.OfType<ITimer>())
         {
-            await undoing.DisposeAsync();
+            await timer.DisposeAsync();
         }
 
         if (keeping is not null)
@@ -107,6 +109,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         }
 
         Draw();
+        AskSoon();
     }
 
     private OrderForm Fresh() => InBook is { } order ? OrderForm.Of(order, Shop) : new OrderForm();
@@ -127,6 +130,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         command = Guid.NewGuid();
         Form.BeyondCapAgreed &= DayFull is not null || InBook?.BeyondCapAgreed == true;
         Draw();
+        AskSoon();
         if (Problems.Count > 0)
         {
             Problems = Reader.Read(Form, Tried ?? Form.Stage, InBook).Problems;
@@ -188,7 +192,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         {
             case AnswerKind.Accepted:
                 Taken = answer.Order ?? order;
-                Clash = null;
+                (Clash, Can) = (null, null);
                 keeping?.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
                 await WriteDraft(null);
                 Form = Id is null ? new OrderForm() : OrderForm.Of(Taken, Shop);

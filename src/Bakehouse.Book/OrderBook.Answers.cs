@@ -1,0 +1,49 @@
+namespace Bakehouse.Book;
+
+using Bakehouse.Book.Answers;
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+
+/// <summary>"Can we?": reads what stands, works on a thread of its own, writes nothing.</summary>
+public sealed partial class OrderBook
+{
+    // Asked at every counter at once, the plan itself must still be quick: so many work, so many wait, the next is sent away.
+    private const int MostAsked = 4;
+    private const int MostWaiting = 8;
+    private readonly SemaphoreSlim asked = new(MostAsked);
+    private int asking;
+
+    /// <inheritdoc/>
+    public Task<CanWe> Ask(Order order, CancellationToken cancel = default) => Asked(order, a => a.First(order), cancel);
+
+    /// <inheritdoc/>
+    public Task<CanWe> AskFurther(CanWe first, CancellationToken cancel = default) => Asked(first.Wished.Order, a => a.Whole(first), cancel);
+
+    private async Task<CanWe> Asked(Order order, Func<Asking, CanWe> ask, CancellationToken cancel)
+    {
+        var (state, now) = (State, clock.GetCurrentInstant());
+        try
+        {
+            if (Interlocked.Increment(ref asking) > MostAsked + MostWaiting)
+            {
+                return new CanWe(new Fit(order, null, 0, 0, null, [new Reason("Too many ask at once.", "Ask again in a moment.")]), state.Head);
+            }
+
+            await asked.WaitAsync(cancel);
+            try
+            {
+                return await Task.Run(() => ask(new Asking(new Desk(state, planner, now, file), cancel)), cancel);
+            }
+            finally
+            {
+                asked.Release();
+            }
+        }
+        finally
+        {
+            Interlocked.Decrement(ref asking);
+        }
+    }
+}

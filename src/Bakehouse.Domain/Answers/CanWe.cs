@@ -1,0 +1,74 @@
+namespace Bakehouse.Domain.Answers;
+
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+
+/// <summary>What is said while the customer waits: the time that was wished, and if that fails what decides it and what else could be.</summary>
+/// <param name="Wished">The order as it was asked for.</param>
+/// <param name="Head">The book's head that it was answered on; with another the answer may differ.</param>
+public sealed record CanWe(Fit Wished, int Head)
+{
+    /// <summary>The first time at which the same cake fits without moving anybody; null if none was found or looked for.</summary>
+    public Fit? Earliest { get; init; }
+
+    /// <summary>What stands in the way of the wish; null if nothing does, or before it was looked for.</summary>
+    public Decides? Decides { get; init; }
+
+    /// <summary>At most three that fit, each another kind; empty before they were looked for.</summary>
+    public IReadOnlyList<Offer> Offers { get; init; } = [];
+
+    /// <summary>True once everything above was looked for.</summary>
+    public bool IsWhole { get; init; }
+}
+
+/// <summary>How one order fits among the others while they stand still.</summary>
+/// <param name="Order">As it was tried.</param>
+/// <param name="Ready">When the last making step ends; null without a plan.</param>
+/// <param name="Spare">Minutes from ready to when it must leave; below zero if late.</param>
+/// <param name="Late">Minutes after the promise; 0 if in time.</param>
+/// <param name="Proof">The whole plan with it; null if there is none.</param>
+/// <param name="Reasons">Why it can't be at all: shut, too soon, too large. Empty if it was planned.</param>
+public sealed record Fit(Order Order, Instant? Ready, int Spare, int Late, Wall? Proof, IReadOnlyList<Reason> Reasons)
+{
+    /// <summary>True if the promise holds.</summary>
+    public bool IsYes => Proof is not null && Late == 0;
+}
+
+/// <summary>In what an offer differs from the wish.</summary>
+public enum OfferKind
+{
+    /// <summary>Another day or hour.</summary>
+    Time,
+
+    /// <summary>A plainer finish or decoration.</summary>
+    Finish,
+
+    /// <summary>Fewer tiers.</summary>
+    Build,
+}
+
+/// <summary>Something that fits instead.</summary>
+public sealed record Offer(OfferKind Kind, Fit Fit);
+
+/// <summary>What a wish fails on.</summary>
+public enum Scarce
+{
+    /// <summary>Nothing: the cake alone takes longer.</summary>
+    Time,
+
+    /// <summary>People's hours.</summary>
+    Hands,
+
+    /// <summary>Fridge, freezer or cool room.</summary>
+    Cold,
+
+    /// <summary>Ovens or mixers.</summary>
+    Machines,
+}
+
+/// <summary>What decides: with more of it the wish would hold, or come nearest.</summary>
+/// <param name="From">When the first use of what is missing would begin; null for <see cref="Scarce.Time"/>.</param>
+/// <param name="Until">When its last use would end.</param>
+/// <param name="Minutes">Of work for hands and machines; for cold from first to last.</param>
+/// <param name="Still">Minutes late even then; 0 if it would hold.</param>
+public sealed record Decides(Scarce What, Instant? From, Instant? Until, int Minutes, int Still);

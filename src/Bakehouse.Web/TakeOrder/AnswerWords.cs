@@ -1,0 +1,79 @@
+namespace Bakehouse.Web.TakeOrder;
+
+using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Web.Shell;
+
+/// <summary>Says an answer in the counter's words: one word, one headline, one sentence why.</summary>
+public sealed class AnswerWords(Shop shop)
+{
+    private readonly Words words = Words.Of(shop);
+
+    /// <summary>The mark of the answer.</summary>
+    public MarkKind Mark(CanWe can) => IsShort(can) ? MarkKind.Tight : can.Wished.IsYes ? MarkKind.InTime : IsNo(can) ? MarkKind.Late : MarkKind.Tight;
+
+    /// <summary>Yes, Tight, Other time or No.</summary>
+    public string Word(CanWe can) => IsShort(can) ? "Tight" : can.Wished.IsYes ? "Yes" : IsNo(can) ? "No" : "Other time";
+
+    /// <summary>"Saturday 17 October at 14:00", or what fails and by how much.</summary>
+    public string Headline(CanWe can)
+    {
+        var at = can.Wished.Order.Handover.At;
+        return can.Wished.IsYes ? $"{words.LongDay(at.Date)} at {words.Time(at.TimeOfDay)}"
+            : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at)}: it would be {Words.Minutes(can.Wished.Late)} late"
+            : can.Wished.Reasons[0].Sentence;
+    }
+
+    /// <summary>When it is ready and how much there is to spare, or what decides it.</summary>
+    public string Second(CanWe can)
+    {
+        var wished = can.Wished;
+        if (wished is { IsYes: true, Ready: { } ready })
+        {
+            var sooner = can.Earliest is { } first && first.Order.Handover.At < wished.Order.Handover.At ? $" The earliest is {words.DayAndTime(first.Order.Handover.At)}." : "";
+            return $"Ready {words.DayAndTime(words.Local(ready))}, so {Words.Minutes(Math.Max(0, wished.Spare))} to spare.{sooner}";
+        }
+
+        return can.Decides is { } decides ? $"What decides it: {Say(decides)}"
+            : wished.Proof is null ? string.Join(' ', wished.Reasons.Skip(1).Select(r => r.Sentence).Append(wished.Reasons[0].Try))
+            : "Looking for what else could be …";
+    }
+
+    /// <summary>"Fri 16 Oct, 17:00".</summary>
+    public string When(Offer offer) => words.DayAndTime(offer.Fit.Order.Handover.At);
+
+    /// <summary>"same cake, 40 min to spare".</summary>
+    public string Differs(Offer offer)
+    {
+        var order = offer.Fit.Order;
+        var what = offer.Kind switch
+        {
+            OfferKind.Time => "same cake",
+            OfferKind.Finish => order.Finish == Finish.SemiNaked ? "semi-naked, simple" : "simple decoration",
+            OfferKind.Build => $"{words.Build(order.Tiers.Select(t => t.Diameter))} {(words.Inches ? "in" : "cm")}, {BuildSheet.Of(order).Portions(order.Portions.Cut)} {(order.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}",
+            _ => throw new ArgumentOutOfRangeException(nameof(offer), offer.Kind, "No such offer."),
+        };
+        return $"{what}, {Words.Minutes(Math.Max(0, offer.Fit.Spare))} to spare";
+    }
+
+    private bool IsShort(CanWe can) => can.Wished.IsYes && can.Wished.Spare < shop.Settings.BufferMinutes;
+
+    private static bool IsNo(CanWe can) => can is { IsWhole: true, Offers.Count: 0, Earliest: null };
+
+    private string Say(Decides decides)
+    {
+        var then = decides.Still == 0 ? "would do it" : $"would still leave it {Words.Minutes(decides.Still)} late";
+        return decides is { From: { } from, Until: { } until }
+            ? decides.What switch
+            {
+                Scarce.Hands => $"hands. One more pair between {At(from)} and {At(until)}, for {Words.Minutes(decides.Minutes)} of work, {then}.",
+                Scarce.Cold => $"room in the cold. One more shelf from {At(from)} to {At(until)} {then}.",
+                _ => $"ovens and mixers. One more from {At(from)} to {At(until)}, for {Words.Minutes(decides.Minutes)}, {then}.",
+            }
+            : "time. Baking, cooling and setting take longer than there is, whoever helps.";
+    }
+
+    private string At(NodaTime.Instant at) => words.DayAndTime(words.Local(at));
+}

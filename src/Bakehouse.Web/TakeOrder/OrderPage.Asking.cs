@@ -1,0 +1,80 @@
+namespace Bakehouse.Web.TakeOrder;
+
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.Cakes;
+
+/// <summary>Asks "can we?" shortly after each change of what was typed, and again when the book changes.</summary>
+public sealed partial class OrderPage
+{
+    private static readonly TimeSpan AskAfter = TimeSpan.FromMilliseconds(250);
+    private ITimer? soon;
+    private CancellationTokenSource? inquiry;
+
+    /// <summary>The newest answer, or null as long as day, hour and number are not known.</summary>
+    private CanWe? Can { get; set; }
+
+    /// <summary>True while a newer one is worked out.</summary>
+    private bool Wondering { get; set; }
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => Book.Changed += AskAnew;
+
+    private void AskAnew(BookState state) => _ = InvokeAsync(AskSoon);
+
+    private void AskSoon()
+    {
+        inquiry?.Cancel();
+        Wondering = Can is not null;
+        soon ??= Time.CreateTimer(_ => _ = InvokeAsync(AskNow), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        soon.Change(AskAfter, Timeout.InfiniteTimeSpan);
+    }
+
+    /// <summary>First the wish, which is quick; then what decides it and what else could be.</summary>
+    private async Task AskNow()
+    {
+        using var mine = inquiry = new CancellationTokenSource();
+        var order = Taken is null && Book.State.Shop is not null ? Reader.Asked(Form, InBook) : null;
+        try
+        {
+            await Show(order is null ? null : await Book.Ask(order, mine.Token), mine);
+            if (Can is { IsWhole: false } first)
+            {
+                await Show(await Book.AskFurther(first, mine.Token), mine);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // Somebody typed on: the newer question is on its way.
+        }
+        finally
+        {
+            if (inquiry == mine)
+            {
+                inquiry = null;
+            }
+        }
+    }
+
+    private Task Show(CanWe? answer, CancellationTokenSource mine)
+    {
+        mine.Token.ThrowIfCancellationRequested();
+        (Can, Wondering) = (answer, false);
+        return InvokeAsync(StateHasChanged);
+    }
+
+    /// <summary>Puts an offer into the form; the rest of what was typed stays.</summary>
+    private void TakeThis(Fit offer)
+    {
+        var read = OrderForm.Of(offer.Order, Shop);
+        var kept = offer.Order.Tiers.Select(t => t.Id).ToHashSet();
+        (Form.Day, Form.Hour, Form.Finish, Form.Decoration) = (read.Day, read.Hour, read.Finish, read.Decoration);
+        Form.Tiers = Form.Tiers.Count == 0 ? read.Tiers : [.. Form.Tiers.Where(t => kept.Contains(t.Id))];
+        if (offer.Order.Tiers.Count < (Can?.Wished.Order.Tiers.Count ?? 0))
+        {
+            Form.Count = BuildSheet.Of(offer.Order).Portions(Form.Cut).ToString(System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        Touched();
+    }
+}

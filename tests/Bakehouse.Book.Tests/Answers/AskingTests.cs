@@ -1,0 +1,156 @@
+namespace Bakehouse.Book.Tests.Answers;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
+using NodaTime;
+
+/// <summary>
+/// "Can we?" on a book: a yes is a plan that the Judge passes and that moves nobody, and it holds when the order is then taken. The
+/// asks are invented and random with a printed seed.
+/// </summary>
+public sealed class AskingTests(ITestOutputHelper output)
+{
+    private static readonly int Asks = Environment.GetEnvironmentVariable("BAKEHOUSE_LONG") is null ? 25 : 500;
+
+    [Fact]
+    public async Task Every_yes_and_every_offer_carries_a_plan_that_passes_the_Judge_and_moves_nobody()
+    {
+        using var disk = await Busy(8);
+        var chance = new Random(20261127);
+        var (yes, no, offers) = (0, 0, 0);
+        for (var i = 0; i < Asks; i++)
+        {
+            var can = await Whole(disk, Random(chance));
+            foreach (var fit in can.Offers.Select(o => o.Fit).Append(can.Earliest).Append(can.Wished).OfType<Fit>().Where(f => f.IsYes))
+            {
+                Proves(disk, fit);
+            }
+
+            (yes, no, offers) = (yes + (can.Wished.IsYes ? 1 : 0), no + (can.Wished.IsYes ? 0 : 1), offers + can.Offers.Count);
+            Assert.All(can.Offers, o => Assert.True(o.Fit.IsYes));
+            Assert.Equal(can.Offers.Count, can.Offers.Select(o => o.Kind).Distinct().Count());
+        }
+
+        output.WriteLine($"seed 20261127: {Asks} asks, {yes} yes, {no} no with {offers} offers");
+        Assert.True(yes > 0 && no > 0 && offers > 0);
+    }
+
+    [Fact]
+    public async Task What_was_said_holds_when_the_order_is_taken_and_asking_writes_nothing()
+    {
+        using var disk = await Busy(4);
+        var head = disk.Book.State.Head;
+        var order = BookOnDisk.Order("Asked", day: 24, hour: 14, inches: [8, 6]);
+        var can = await Whole(disk, order);
+        Assert.Equal(head, disk.Book.State.Head);
+        Assert.True(can.Wished.IsYes);
+
+        var answer = await disk.Write(order);
+        Assert.Empty(answer.Late);
+        var taken = disk.Book.State.Wall!;
+        Assert.Equal(Rows(can.Wished.Proof!, order.Id), Rows(taken, order.Id));
+    }
+
+    /// <summary>By trying every half hour: none before the earliest fits.</summary>
+    [Fact]
+    public async Task No_half_hour_before_the_earliest_fits()
+    {
+        using var disk = await Busy(5);
+        var order = BookOnDisk.Order("Soon", day: 24, hour: 14, inches: [10, 8]);
+        var earliest = (await Whole(disk, order)).Earliest!.Order.Handover.At;
+        var zone = DateTimeZoneProviders.Tzdb[BookOnDisk.Shop.Zone];
+        var soonest = disk.Clock.GetCurrentInstant().InZone(zone).LocalDateTime;
+        for (var at = soonest.Date.AtMidnight(); at < earliest; at = at.PlusMinutes(30))
+        {
+            Assert.False((await disk.Book.Ask(order with { Handover = order.Handover with { At = at } }, TestContext.Current.CancellationToken)).Wished.IsYes, $"{at}");
+        }
+    }
+
+    /// <summary>The shop that is shut, the hour that has passed, the notice that is too short: the rule is said and the next time offered.</summary>
+    [Theory]
+    [InlineData(18, 14, "shut")]
+    [InlineData(14, 9, "notice")]
+    [InlineData(13, 9, "passed")]
+    public async Task What_the_shop_does_not_do_is_said_with_the_next_time_that_it_does(int day, int hour, string said)
+    {
+        using var disk = new BookOnDisk();
+        var can = await Whole(disk, BookOnDisk.Order(day: day, hour: hour));
+        Assert.False(can.Wished.IsYes);
+        Assert.Contains(said, string.Join(' ', can.Wished.Reasons.Select(r => r.Sentence + r.Try)), StringComparison.OrdinalIgnoreCase);
+        Assert.True(Assert.Single(can.Offers, o => o.Kind == OfferKind.Time).Fit.IsYes);
+    }
+
+    /// <summary>One pair of hands and a wish that hands alone forbid: more hands decide. Our own rule.</summary>
+    [Fact]
+    public async Task With_one_pair_of_hands_and_a_full_day_hands_decide()
+    {
+        using var disk = new BookOnDisk(withShop: false);
+        var alone = BookOnDisk.Shop.People.First(p => p.Role == Role.Owner) with { Skills = Skills.All };
+        await disk.Enter(new WriteShop(BookOnDisk.NewId(), "", "office", BookOnDisk.Shop with { People = [alone] }));
+        for (var i = 0; i < 5; i++)
+        {
+            await disk.Write(BookOnDisk.Order($"Full {i}", day: 17, hour: 10 + i, inches: [10, 8]) with { Decoration = Decoration.Rich });
+        }
+
+        var can = await Whole(disk, BookOnDisk.Order("One more", day: 17, hour: 12, inches: [10, 8, 6]) with { Decoration = Decoration.Rich });
+        Assert.False(can.Wished.IsYes);
+        output.WriteLine($"{can.Wished.Late} min late; {can.Decides}; {string.Join("; ", can.Offers.Select(o => $"{o.Kind} {o.Fit.Order.Handover.At}"))}");
+        Assert.Equal(Scarce.Hands, can.Decides!.What);
+        Assert.True(can.Decides.Minutes > 0 && can.Decides.From < can.Decides.Until);
+    }
+
+    /// <summary>However many ask at once, nobody waits for ever and the others still get their answer.</summary>
+    [Fact]
+    public async Task Too_many_at_once_are_sent_away_with_a_reason()
+    {
+        using var disk = await Busy(3);
+        var answers = await Task.WhenAll(Enumerable.Range(0, 30).Select(_ => disk.Book.Ask(BookOnDisk.Order(day: 24), TestContext.Current.CancellationToken)));
+        Assert.True(answers.Count(a => a.Wished.IsYes) >= 12);
+        Assert.All(answers.Where(a => !a.Wished.IsYes), a => Assert.Equal("Too many ask at once.", a.Wished.Reasons[0].Sentence));
+        Assert.True((await disk.Book.Ask(BookOnDisk.Order(day: 24), TestContext.Current.CancellationToken)).Wished.IsYes);
+    }
+
+    private static async Task<BookOnDisk> Busy(int cakes)
+    {
+        var disk = new BookOnDisk();
+        int[] days = [16, 17, 17, 20, 21];
+        for (var i = 0; i < cakes; i++)
+        {
+            await disk.Write(BookOnDisk.Order($"Busy {i}", day: days[i % days.Length], hour: 10 + (i / days.Length * 2), inches: i % 2 == 0 ? [10, 8] : [8]));
+        }
+
+        return disk;
+    }
+
+    private static Order Random(Random chance)
+    {
+        int[][] builds = [[8], [10], [8, 6], [10, 8, 6]];
+        int[] days = [15, 16, 17, 20, 21, 22, 23, 24];
+        return BookOnDisk.Order("Ask", days[chance.Next(days.Length)], chance.Next(10, 17), inches: builds[chance.Next(builds.Length)]) with
+        {
+            Decoration = (Decoration)chance.Next(3),
+            Finish = (Finish)chance.Next(3),
+        };
+    }
+
+    private static async Task<CanWe> Whole(BookOnDisk disk, Order order) =>
+        await disk.Book.AskFurther(await disk.Book.Ask(order, TestContext.Current.CancellationToken), TestContext.Current.CancellationToken);
+
+    private static void Proves(BookOnDisk disk, Fit fit)
+    {
+        var state = disk.Book.State;
+        var week = Week.From([.. state.Orders, fit.Order], state.Shop!, state.Ticks, state.Wall, disk.Clock.GetCurrentInstant(), state.Hand);
+        var broken = Judge.Examine(week, fit.Proof!.From(week.Epoch)).Breaches;
+        Assert.True(broken.Count == 0, $"{fit.Order.SizeInInches} at {fit.Order.Handover.At}: {string.Join("; ", broken.Take(3))}");
+        Assert.All(state.Orders, o => Assert.Equal(Rows(state.Wall!, o.Id), Rows(fit.Proof!, o.Id)));
+    }
+
+    private static List<string> Rows(Wall wall, Guid order) =>
+    [
+        .. wall.Plan.Steps.Where(s => s.Step.StartsWith(order.ToString("N"), StringComparison.Ordinal))
+            .Select(s => $"{s.Step} {wall.Epoch + Duration.FromMinutes(s.Start)} {string.Join('+', s.People)} {s.Machine}").Order(StringComparer.Ordinal),
+    ];
+}
