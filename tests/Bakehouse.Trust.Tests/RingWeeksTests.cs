@@ -22,6 +22,7 @@ public sealed class RingWeeksTests(ITestOutputHelper output)
     {
         var (seed, began, watch) = (Seeds.Of(), Processor(), Stopwatch.StartNew());
         List<(BellWitness Bell, int Starts)> books = [];
+        output.WriteLine($"seed {seed}");
         while (books.Sum(b => b.Bell.Jobs) < Wanted.Rings)
         {
             using var shop = new SimulatedShop(unchecked(seed + books.Count));

@@ -52,8 +52,9 @@ internal sealed partial class WeekFacts
         return clock with { Holds = [.. inside.Where(Open).Select(h => h.Id)], Limit = needed <= left || !clock.Steps.Any(done.ContainsKey) ? left : needed + TwoDays };
     }
 
-    /// <summary>A cake that has gone has gone, also if it was days before the agreed hour.</summary>
-    private WeekOrder GoneAsDone(WeekOrder order) => done.TryGetValue(order.Out, out var end)
-        ? order with { From = Math.Min(order.From, end - steps[order.Out].Minutes) }
+    /// <summary>A cake that has gone has gone, and one that is going is going, also if the agreed hour is later by now.</summary>
+    private WeekOrder GoneAsDone(WeekOrder order) =>
+        done.TryGetValue(order.Out, out var end) ? order with { From = Math.Min(order.From, end - steps[order.Out].Minutes) }
+        : running.Contains(order.Out) ? order with { From = Math.Min(order.From, rows[order.Out].Start) }
         : order;
 }

@@ -14,6 +14,7 @@ internal sealed partial class WeekFacts
     private readonly Week week;
     private readonly Dictionary<string, Step> steps;
     private readonly Dictionary<string, StepRow> rows;
+    private readonly Dictionary<string, (WeekPerson Person, IReadOnlyList<Span> Hours)> people;
     private readonly Dictionary<string, int> done;
     private readonly HashSet<string> assumed;
     private readonly HashSet<string> baked;
@@ -27,6 +28,7 @@ internal sealed partial class WeekFacts
         (this.week, this.wall) = (week, wall);
         steps = week.Steps.ToDictionary(s => s.Id);
         rows = (wall?.Steps ?? []).ToDictionary(r => r.Step);
+        people = week.People.ToDictionary(p => p.Id, p => (p, p.Extra.Aggregate(p.Shifts, SpanLists.Joined)));
         done = DoneEnds(ticks.Where(t => steps.ContainsKey(t.Step)), time);
         assumed = Assume(hand.NotDone.ToDictionary(d => d.Key, d => time.Minute(d.Value)));
         running = Begun((_, end) => end > week.Now);
@@ -165,7 +167,7 @@ internal sealed partial class WeekFacts
     {
         var time = new Span(row.Start, row.Start + step.Minutes);
         var hands = row.People.Count == (step.Skill is null ? 0 : step.Count)
-            && row.People.All(p => week.People.FirstOrDefault(w => w.Id == p) is { } person && person.Skills.Contains(step.Skill!) && person.Extra.Aggregate(person.Shifts, SpanLists.Joined).Any(s => s.Covers(time)));
+            && row.People.All(p => people.TryGetValue(p, out var who) && who.Person.Skills.Contains(step.Skill!) && who.Hours.Any(s => s.Covers(time)));
         return hands && (row.Machine is null || week.Machines.Any(m => m.Id == row.Machine && Takes(m, step)));
     }
 

@@ -5,8 +5,8 @@ using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Reminders;
 using NodaTime;
 
-/// <summary>What is in the oven burns if its ring falls silent because somebody ticked something else. Found by the weeks of rings.</summary>
-public sealed class OvenRingTests
+/// <summary>What the weeks of rings found. The first: what is in the oven burns if its ring falls silent because somebody ticked something else.</summary>
+public sealed class FoundByRingsTests
 {
     [Theory]
     [InlineData(1)]
@@ -36,6 +36,27 @@ public sealed class OvenRingTests
         Assert.Equal(AnswerKind.Accepted, shop.Ask(new AnswerRing(shop.NewId(), "petra", "tablet", ring.Id, RingAnswerKind.Done, "")).Kind);
         Assert.DoesNotContain(shop.Bell.Look().Open, r => r.Id == ring.Id);
     }
+
+    /// <summary>Found by the weeks of rings: the plan broke a rule, and the order could not be changed.</summary>
+    [Fact]
+    public void The_hour_of_a_cake_may_be_moved_while_it_is_handed_over()
+    {
+        using var shop = new SimulatedShop(1);
+        var order = shop.Book.State.Orders[0];
+        shop.PassTo(Row(shop, order, "leavefridge") + Duration.FromMinutes(5));
+        shop.Ask(new TickStep(shop.NewId(), "ines", "phone", new StepKey(order.Id, null, "leavefridge", 1).ToString(), "wren"));
+        shop.PassTo(Row(shop, order, "handover"));
+        shop.Book.Refresh(TestContext.Current.CancellationToken).GetAwaiter().GetResult();
+        Assert.Contains(shop.Book.State.Week!.Fixed, f => f.Why == "started" && f.Step!.Contains(".handover.", StringComparison.Ordinal));
+
+        order = shop.Book.State.Orders.Single(o => o.Id == order.Id);
+        var moved = order with { Handover = order.Handover with { At = order.Handover.At.PlusMinutes(30) } };
+        Assert.Equal(AnswerKind.Accepted, shop.Ask(new WriteOrder(shop.NewId(), "ines", "phone", moved)).Kind);
+    }
+
+    private static Instant Row(SimulatedShop shop, Domain.Orders.Order order, string operation) => shop.Book.State.Wall is { } wall
+        ? wall.Epoch + Duration.FromMinutes(wall.Plan.Steps.Single(r => r.Step == new StepKey(order.Id, null, operation, 1).ToString()).Start)
+        : throw new InvalidOperationException("Nothing is planned.");
 
     /// <summary>The first step that nobody ticked, of another cake.</summary>
     private static string SomethingElse(SimulatedShop shop, Ring ring)
