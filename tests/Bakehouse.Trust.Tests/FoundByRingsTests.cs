@@ -39,14 +39,14 @@ public sealed class FoundByRingsTests
 
     /// <summary>Found by the weeks of rings: the plan broke a rule, and the order could not be changed.</summary>
     [Fact]
-    public void The_hour_of_a_cake_may_be_moved_while_it_is_handed_over()
+    public async Task The_hour_of_a_cake_may_be_moved_while_it_is_handed_over()
     {
         using var shop = new SimulatedShop(1);
         var order = shop.Book.State.Orders[0];
         shop.PassTo(Row(shop, order, "leavefridge") + Duration.FromMinutes(5));
         shop.Ask(new TickStep(shop.NewId(), "ines", "phone", new StepKey(order.Id, null, "leavefridge", 1).ToString(), "wren"));
         shop.PassTo(Row(shop, order, "handover"));
-        shop.Book.Refresh(TestContext.Current.CancellationToken).GetAwaiter().GetResult();
+        await shop.Book.Refresh(TestContext.Current.CancellationToken);
         Assert.Contains(shop.Book.State.Week!.Fixed, f => f.Why == "started" && f.Step!.Contains(".handover.", StringComparison.Ordinal));
 
         order = shop.Book.State.Orders.Single(o => o.Id == order.Id);
