@@ -22,11 +22,11 @@ public sealed class RingWeeksTests(ITestOutputHelper output)
     {
         var (seed, began, watch) = (Seeds.Of(), Processor(), Stopwatch.StartNew());
         List<(BellWitness Bell, int Starts)> books = [];
-        output.WriteLine($"seed {seed}");
+        List<string> faults = [];
         while (books.Sum(b => b.Bell.Jobs) < Wanted.Rings)
         {
             using var shop = new SimulatedShop(unchecked(seed + books.Count));
-            var bell = Run(shop, unchecked(seed + books.Count), Wanted.Rings - books.Sum(b => b.Bell.Jobs));
+            var bell = Run(shop, unchecked(seed + books.Count), Wanted.Rings - books.Sum(b => b.Bell.Jobs), faults);
             books.Add((bell, shop.Faults.GetValueOrDefault(SimulatedShop.StartedAgain)));
         }
 
@@ -34,6 +34,7 @@ public sealed class RingWeeksTests(ITestOutputHelper output)
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"seed {seed}, {books.Count} books of {Weeks} weeks: {books.Sum(b => b.Bell.Jobs)} rings ({books.Sum(b => b.Bell.Rings)} with those that came again at another time), {changes} changes of the plan, {starts} starts; 0 lost, 0 doubled, 0 for a withdrawn plan. {withdrawn} fell silent with their plan, {books.Sum(b => b.Bell.CameAgain.Count)} of them rang again, after {books.Max(b => b.Bell.CameAgain.Longest.TotalMinutes):0} min at most. {watch.Elapsed.TotalSeconds:0} s, {Processor() - began:0} s of processor time"));
+        Assert.True(faults.Count == 0, $"{faults.Count} commands met a fault: {string.Join('\n', faults.Take(20))}");
         Assert.True(changes >= Wanted.Changes && starts >= Wanted.Starts && withdrawn > 0, $"{changes} changes, {starts} starts and {withdrawn} withdrawn prove too little.");
     }
 
@@ -67,7 +68,7 @@ public sealed class RingWeeksTests(ITestOutputHelper output)
         Assert.Contains("began", bell.Look(changed, week, soon, ringing), StringComparison.Ordinal);
     }
 
-    private static BellWitness Run(SimulatedShop shop, int seed, int most)
+    private static BellWitness Run(SimulatedShop shop, int seed, int most, List<string> faults)
     {
         var kitchen = new BusyKitchen(shop);
         for (var end = shop.Clock.GetCurrentInstant() + Duration.FromDays(7 * Weeks); shop.Clock.GetCurrentInstant() < end && kitchen.Bell.Jobs < most;)
@@ -78,6 +79,7 @@ public sealed class RingWeeksTests(ITestOutputHelper output)
             }
         }
 
+        faults.AddRange(kitchen.Faults.Select(f => $"seed {seed}, {f}"));
         var broken = shop.Witness.BrokenIn(shop.Path);
         Assert.True(broken.Count == 0, $"seed {seed}: {string.Join('\n', broken.Take(10))}");
         Assert.True(kitchen.Bell.Jobs > 0, $"seed {seed}: nothing rang in {Weeks} weeks.");
