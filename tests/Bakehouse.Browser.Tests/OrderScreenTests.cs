@@ -76,7 +76,7 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
         await page.Build("6+8+10").ClickAsync();
         await page.Locator("#decoration").SelectOptionAsync("Rich");
         await Expect(page.Locator(".answer-word")).ToContainTextAsync("Other time");
-        await Expect(page.Locator(".offer").First).ToBeVisibleAsync();
+        await Expect(page.Locator(".offer").First).ToBeVisibleAsync(new() { Timeout = 60_000 });
         await page.EvaluateAsync("() => window.scrollTo(0, 0)");
         await page.Picture($"can-other-{width}");
         await PagesTests.IsWhole(page);

@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Answers;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
@@ -12,6 +13,8 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
 {
     /// <summary>How far a later time is looked for: two weeks of tries, each at least to the next opening.</summary>
     private const int MostTries = 16;
+
+    private const int MostOffers = 3;
 
     private readonly PickupTimes times = new(desk.Shop, desk.Now);
 
@@ -28,7 +31,7 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
             {
                 Earliest = From(order, times.First(order)),
                 Decides = first.Wished.Proof is null ? null : new Deciding(desk, Late).Of(first.Wished),
-                Offers = [.. new[] { Later(first.Wished), Plainer(order), Smaller(order) }.OfType<Offer>()],
+                Offers = [.. new[] { MakingRoom(first.Wished), Later(first.Wished), Plainer(order), Smaller(order) }.OfType<Offer>().Take(MostOffers)],
                 IsWhole = true,
             };
     }
@@ -93,7 +96,7 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
     {
         var order = wished.Order;
         var next = wished.Proof is null ? times.NextDay(order, order.Handover.At) : times.Next(order, order.Handover.At.PlusMinutes(Math.Max(1, wished.Late)));
-        return From(order, next) is { } fit ? new Offer(OfferKind.Time, fit) : null;
+        return From(order, next) is { } fit ? Still(OfferKind.Time, fit) : null;
     }
 
     private Offer? Plainer(Order order)
@@ -106,5 +109,23 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
         Best(OfferKind.Build, Enumerable.Range(1, Math.Max(0, order.Tiers.Count - 1)).Select(less => order with { Tiers = [.. order.Tiers.SkipLast(less)] }));
 
     private Offer? Best(OfferKind kind, IEnumerable<Order> tries) =>
-        tries.Select(Of).FirstOrDefault(f => f.IsYes) is { } fit ? new Offer(kind, fit) : null;
+        tries.Select(Of).FirstOrDefault(f => f.IsYes) is { } fit ? Still(kind, fit) : null;
+
+    private static Offer Still(OfferKind kind, Fit fit) => new(kind, fit, 0, []);
+
+    /// <summary>The wish itself, if others make way and keep their promises.</summary>
+    private Offer? MakingRoom(Fit wished)
+    {
+        if (wished.Proof is null || desk.State.Wall is not { } hung || desk.Fitting.MakeRoom(desk.OrdersWith(wished.Order), desk.State.Ticks, hung, wished.Order, Late(wished.Order, desk.Shop).Late) is not { Wall: { } wall } room)
+        {
+            return null;
+        }
+
+        room.OrOurBug();
+        var before = hung.From(wall.Epoch).Steps.ToDictionary(r => r.Step, StringComparer.Ordinal);
+        var moved = wall.Plan.Steps.Where(r => before.TryGetValue(r.Step, out var was) && (was.Start != r.Start || was.Machine != r.Machine || !was.People.SequenceEqual(r.People, StringComparer.Ordinal)))
+            .Select(r => StepKey.Parse(r.Step)!.Value.Order).ToList();
+        var cakes = desk.State.Orders.Where(o => moved.Contains(o.Id)).Select(o => o.Number).Order().ToList();
+        return new Offer(OfferKind.Moves, Standing(wished.Order, wall, 0), moved.Count, cakes);
+    }
 }

@@ -31,7 +31,10 @@ public sealed record OpenSample(Guid Id, string Person, string Device) : Command
 /// Write an order. Version 0 is a new one (its number is given by the book); else the version that was read: if the book
 /// has a newer one, the answer is a clash with both. A planned stage plans it in the same transaction.
 /// </summary>
-public sealed record WriteOrder(Guid Id, string Person, string Device, Order Order) : Command(Id, Person, Device);
+/// <param name="MayMove">
+/// True if other cakes may move for it, as was offered: only if it is late otherwise, and only if nobody is late then.
+/// </param>
+public sealed record WriteOrder(Guid Id, string Person, string Device, Order Order, bool MayMove = false) : Command(Id, Person, Device);
 
 /// <summary>Move an order to another stage.</summary>
 public sealed record MoveStage(Guid Id, string Person, string Device, Guid Order, int Version, Stage To) : Command(Id, Person, Device);

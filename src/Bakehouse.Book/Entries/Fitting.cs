@@ -12,6 +12,9 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
     /// <summary>So long nothing moves by itself: whoever works must be able to trust the screen (common practice, no source).</summary>
     private const int CalmMinutes = 120;
 
+    /// <summary>So many are asked to make way while a customer waits.</summary>
+    private const int MostMakingWay = 8;
+
     private static readonly IReadOnlyDictionary<string, int> NobodyLate = new Dictionary<string, int>();
 
     /// <summary>Places one order while the others stand still.</summary>
@@ -31,6 +34,36 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
     /// promise would fall by it.
     /// </summary>
     public Fitted Mend(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => LettingGo(f => f.MendHeld(orders, ticks, wall));
+
+    /// <summary>
+    /// Makes room for an order that is late if all others stand still: one of them, not begun, is taken down, the order is placed, and
+    /// that one again. Null unless somebody can make way so that it is in time and nobody is later than before. The nearest by handover are
+    /// tried first.
+    /// </summary>
+    /// <param name="late">Minutes late by order id, with the order placed while the others stood still.</param>
+    public Fitted? MakeRoom(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Order placed, IReadOnlyDictionary<string, int> late) => orders
+        .Where(o => o.Id != placed.Id && MayMakeWay(o, ticks, wall))
+        .OrderBy(o => Math.Abs(Period.Between(o.Handover.At, placed.Handover.At, PeriodUnits.Minutes).Minutes)).ThenBy(o => o.Number)
+        .Take(MostMakingWay)
+        .Select(o => MakeWay(orders, ticks, wall, placed, o))
+        .FirstOrDefault(f => f is { IsPlan: true, Stuck.Count: 0 } && f.Late.All(l => l.Key != Key(placed) && l.Value <= late.GetValueOrDefault(l.Key)));
+
+    private Fitted? MakeWay(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Order placed, Order other) =>
+        Place([.. orders.Where(o => o.Id != other.Id)], ticks, wall, placed, afresh: true) is { IsPlan: true, Wall: { } between } without && !without.Late.ContainsKey(Key(placed))
+            ? Place(orders, ticks, between, other, afresh: true)
+            : null;
+
+    private static string Key(Order order) => order.Id.ToString("N");
+
+    /// <summary>Nothing of it is done, pinned, or soon at hand.</summary>
+    private bool MayMakeWay(Order order, IReadOnlyList<Tick> ticks, Wall wall)
+    {
+        var id = order.Id.ToString("N");
+        var calm = now + Duration.FromMinutes(CalmMinutes);
+        return Stages.IsPlanned(order.Stage)
+            && !ticks.Any(t => t.Step.StartsWith(id, StringComparison.Ordinal)) && !hand.Pins.Any(p => p.Step.StartsWith(id, StringComparison.Ordinal))
+            && wall.Plan.Steps.Where(r => r.Step.StartsWith(id, StringComparison.Ordinal)).All(r => wall.Epoch + Duration.FromMinutes(r.Start) > calm);
+    }
 
     /// <summary>
     /// Puts one step where somebody wants it and pins it there; the others make way. Every other pin holds, or there is no plan.

@@ -45,6 +45,16 @@ internal static class OrderEntry
 
         var ticks = Stages.IsPlanned(before?.Stage ?? Stage.Cancelled) ? desk.State.Ticks : [.. desk.State.Ticks, .. desk.TicksOf(after.Id)];
         var fitted = desk.Fitting.Place(desk.OrdersWith(after), ticks, desk.State.Wall, after, MovesWork(before, after)).OrOurBug();
+        if (command is WriteOrder { MayMove: true } && fitted.Late.ContainsKey(Subject(after)))
+        {
+            if (desk.State.Wall is not { } wall || desk.Fitting.MakeRoom(desk.OrdersWith(after), ticks, wall, after, fitted.Late) is not { } room)
+            {
+                return Outcome.Refused(Subject(after), "The others can make way no more.", [new Problem("plan", after.SizeInInches, "The others can make way no more: the plan has changed.", "Look at the answer on top again.")]);
+            }
+
+            fitted = room.OrOurBug();
+        }
+
         return fitted.IsPlan
             ? Outcome.Accepted(Subject(after), new Change(fitted.Wall, Rows), after, fitted.Late)
             : Outcome.Refused(Subject(after), "There is no plan that makes this cake.", [.. fitted.Reasons.Select(r => new Problem("plan", after.SizeInInches, r.Sentence, r.Try))]);

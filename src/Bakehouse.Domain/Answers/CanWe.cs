@@ -14,7 +14,7 @@ public sealed record CanWe(Fit Wished, int Head)
     /// <summary>What stands in the way of the wish; null if nothing does, or before it was looked for.</summary>
     public Decides? Decides { get; init; }
 
-    /// <summary>At most three that fit, each another kind; empty before they were looked for.</summary>
+    /// <summary>At most four that fit, each another kind; empty before they were looked for.</summary>
     public IReadOnlyList<Offer> Offers { get; init; } = [];
 
     /// <summary>True once everything above was looked for.</summary>
@@ -37,6 +37,9 @@ public sealed record Fit(Order Order, Instant? Ready, int Spare, int Late, Wall?
 /// <summary>In what an offer differs from the wish.</summary>
 public enum OfferKind
 {
+    /// <summary>Other cakes move; none of them is late for it.</summary>
+    Moves,
+
     /// <summary>Another day or hour.</summary>
     Time,
 
@@ -48,7 +51,9 @@ public enum OfferKind
 }
 
 /// <summary>Something that fits instead.</summary>
-public sealed record Offer(OfferKind Kind, Fit Fit);
+/// <param name="Steps">How many steps of other cakes move for it.</param>
+/// <param name="Cakes">Numbers of those cakes.</param>
+public sealed record Offer(OfferKind Kind, Fit Fit, int Steps, IReadOnlyList<int> Cakes);
 
 /// <summary>What a wish fails on.</summary>
 public enum Scarce

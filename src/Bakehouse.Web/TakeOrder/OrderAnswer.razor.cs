@@ -48,7 +48,11 @@ public partial class OrderAnswer
     public bool Wondering { get; set; }
 
     [Parameter]
-    public EventCallback<Fit> TakeThis { get; set; }
+    public EventCallback<Offer> TakeThis { get; set; }
+
+    /// <summary>The offer that was taken and for which other cakes move when the order is written; null if none do.</summary>
+    [Parameter]
+    public Offer? Moving { get; set; }
 
     [Parameter]
     public EventCallback<Stage> Save { get; set; }
@@ -68,18 +72,23 @@ public partial class OrderAnswer
 
     private AnswerWords Says => new(Shop);
 
-    private MarkKind Mark => Can is null || Wondering ? MarkKind.NotKnown : Says.Mark(Can);
+    /// <summary>Yes once others move for it.</summary>
+    private CanWe? Answer => Can is { Wished.IsYes: false } && Moving is { } offer ? Can with { Wished = offer.Fit } : Can;
 
-    private string Word => Can is not null ? Says.Word(Can) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
+    private string Move => Answer is { Wished.IsYes: true } && Can is { Wished.IsYes: false } && Moving is { } offer ? $" {Says.Differs(offer)}." : "";
+
+    private MarkKind Mark => Can is null || Wondering ? MarkKind.NotKnown : Says.Mark(Answer!);
+
+    private string Word => Answer is not null ? Says.Word(Answer) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
 
     /// <summary>What was assumed because nobody has said it yet; "" if nothing.</summary>
     private string Assumed => Can is not null && Form.Tiers.Count == 0
         ? $" For {Words.Build(Can.Wished.Order.Tiers.Select(t => t.Diameter))} {(Words.Inches ? "in" : "cm")}, as nothing else was said."
         : "";
 
-    private string Headline => Can is not null ? Says.Headline(Can) : When is { } at ? $"{Words.LongDay(at.Date)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
+    private string Headline => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
 
-    private string Second => Can is not null ? Says.Second(Can) + Assumed : When is { } at
+    private string Second => Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
 

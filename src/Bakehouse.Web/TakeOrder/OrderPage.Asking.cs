@@ -17,6 +17,9 @@ public sealed partial class OrderPage
     /// <summary>True while a newer one is worked out.</summary>
     private bool Wondering { get; set; }
 
+    /// <summary>The offer for which other cakes may move; gone as soon as something else is typed.</summary>
+    private Offer? Moving { get; set; }
+
     /// <inheritdoc/>
     protected override void OnInitialized() => Book.Changed += AskAnew;
 
@@ -64,8 +67,15 @@ public sealed partial class OrderPage
     }
 
     /// <summary>Puts an offer into the form; the rest of what was typed stays.</summary>
-    private void TakeThis(Fit offer)
+    private void TakeThis(Offer taken)
     {
+        if (taken.Kind == OfferKind.Moves)
+        {
+            Moving = taken;
+            return;
+        }
+
+        var offer = taken.Fit;
         var read = OrderForm.Of(offer.Order, Shop);
         var kept = offer.Order.Tiers.Select(t => t.Id).ToHashSet();
         (Form.Day, Form.Hour, Form.Finish, Form.Decoration) = (read.Day, read.Hour, read.Finish, read.Decoration);

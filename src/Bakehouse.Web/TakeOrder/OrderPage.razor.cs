@@ -125,8 +125,7 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private void Touched()
     {
-        Taken = null;
-        Asking = null;
+        (Taken, Asking, Moving) = (null, null, null);
         command = Guid.NewGuid();
         Form.BeyondCapAgreed &= DayFull is not null || InBook?.BeyondCapAgreed == true;
         Draw();
@@ -177,7 +176,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         Busy = true;
         try
         {
-            var answer = await Book.Enter(new WriteOrder(command, Here.Person, Here.Device, order));
+            var answer = await Book.Enter(new WriteOrder(command, Here.Person, Here.Device, order, Moving is not null));
             await Hear(answer, order);
         }
         finally
@@ -192,7 +191,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         {
             case AnswerKind.Accepted:
                 Taken = answer.Order ?? order;
-                (Clash, Can) = (null, null);
+                (Clash, Can, Moving) = (null, null, null);
                 keeping?.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
                 await WriteDraft(null);
                 Form = Id is null ? new OrderForm() : OrderForm.Of(Taken, Shop);

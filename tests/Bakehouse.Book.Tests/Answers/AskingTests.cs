@@ -24,7 +24,7 @@ public sealed class AskingTests(ITestOutputHelper output)
         for (var i = 0; i < Asks; i++)
         {
             var can = await Whole(disk, Random(chance));
-            foreach (var fit in can.Offers.Select(o => o.Fit).Append(can.Earliest).Append(can.Wished).OfType<Fit>().Where(f => f.IsYes))
+            foreach (var fit in can.Offers.Where(o => o.Kind != OfferKind.Moves).Select(o => o.Fit).Append(can.Earliest).Append(can.Wished).OfType<Fit>().Where(f => f.IsYes))
             {
                 Proves(disk, fit);
             }
@@ -52,6 +52,40 @@ public sealed class AskingTests(ITestOutputHelper output)
         Assert.Empty(answer.Late);
         var taken = disk.Book.State.Wall!;
         Assert.Equal(Rows(can.Wished.Proof!, order.Id), Rows(taken, order.Id));
+    }
+
+    /// <summary>One pair of hands between two cakes: the new one fits if the others make way, and what was offered is what is written.</summary>
+    [Fact]
+    public async Task Where_others_can_make_way_it_is_offered_with_what_moves_and_taken_so_nobody_is_late()
+    {
+        using var disk = await Busy(18);
+        output.WriteLine($"{disk.Book.State.Orders.Count} orders");
+        var chance = new Random(20261128);
+        var (fails, late) = (0, 0);
+        for (var i = 0; i < 80; i++)
+        {
+            var order = Random(chance) with { Decoration = Decoration.Rich };
+            order = order with { Handover = order.Handover with { At = new LocalDateTime(2026, 10, chance.Next(17, 18), chance.Next(9, 16), 0) } };
+            var first = (await disk.Book.Ask(order, TestContext.Current.CancellationToken)).Wished;
+            (fails, late) = (fails + (first.IsYes ? 0 : 1), late + (first.Late > 0 ? 1 : 0));
+            if (first.Late == 0 || (await Whole(disk, order)).Offers.FirstOrDefault(o => o.Kind == OfferKind.Moves) is not { } offer)
+            {
+                continue;
+            }
+
+            Assert.True(offer is { Steps: > 0, Cakes.Count: > 0, Fit: { IsYes: true, Late: 0 } });
+            Assert.Equal(order.Handover.At, offer.Fit.Order.Handover.At);
+            var untouched = disk.Book.State.Orders.Where(o => !offer.Cakes.Contains(o.Number)).ToDictionary(o => o.Id, o => Rows(disk.Book.State.Wall!, o.Id));
+            var answer = await disk.Enter(new WriteOrder(BookOnDisk.NewId(), "ines", "counter", order, MayMove: true));
+            Assert.True(answer.Kind == AnswerKind.Accepted, answer.Message);
+            Assert.Empty(answer.Late);
+            Assert.All(untouched, u => Assert.Equal(u.Value, Rows(disk.Book.State.Wall!, u.Key)));
+            Assert.All(disk.Book.State.Week!.Orders, o => Assert.True(disk.Book.State.Wall!.From(disk.Book.State.Week.Epoch).Steps.First(r => r.Step == o.Out).Start <= o.To));
+            output.WriteLine($"seed 20261128, ask {i}: {offer.Steps} steps of {string.Join(", ", offer.Cakes)} move");
+            return;
+        }
+
+        Assert.Fail($"Nobody could make way in eighty asks, of which {fails} failed and {late} were late.");
     }
 
     /// <summary>By trying every half hour: none before the earliest fits.</summary>
@@ -119,7 +153,11 @@ public sealed class AskingTests(ITestOutputHelper output)
         int[] days = [16, 17, 17, 20, 21];
         for (var i = 0; i < cakes; i++)
         {
-            await disk.Write(BookOnDisk.Order($"Busy {i}", day: days[i % days.Length], hour: 10 + (i / days.Length * 2), inches: i % 2 == 0 ? [10, 8] : [8]));
+            var order = BookOnDisk.Order($"Busy {i}", day: days[i % days.Length], hour: 10 + (i / days.Length * 2), inches: i % 2 == 0 ? [10, 8] : [8]);
+            if ((await disk.Book.Ask(order, TestContext.Current.CancellationToken)).Wished.IsYes)
+            {
+                Assert.Empty((await disk.Write(order)).Late);
+            }
         }
 
         return disk;

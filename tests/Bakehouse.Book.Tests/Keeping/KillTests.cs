@@ -55,7 +55,7 @@ public sealed class KillTests(ITestOutputHelper output)
         while (new FileInfo(witness).Length == before)
         {
             Assert.False(writer.HasExited, writer.HasExited ? $"seed {seed}: {await writer.StandardError.ReadToEndAsync(cancel)}" : "");
-            Assert.True(patience.Elapsed < TimeSpan.FromSeconds(60), $"seed {seed}: nothing acknowledged in 60 s");
+            Assert.True(patience.Elapsed < TimeSpan.FromMinutes(3), $"seed {seed}: nothing acknowledged in three minutes");
             await Task.Delay(2, cancel);
         }
 
