@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Orders;
 
 using System.Globalization;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Shops;
 using static System.FormattableString;
@@ -105,9 +106,18 @@ public static partial class OrderChecks
         var fridges = shop.Shelves.Where(s => s.Kind == ShelfKind.Fridge).ToList();
         if (!fridges.Exists(s => ShelfRoom.Holds(s, footprint, ShelfRoom.HeightCm([tier]))))
         {
-            var widest = fridges.Count == 0 ? 0 : fridges.Max(s => Math.Min(s.Width.Centimetres, s.Depth.Centimetres));
-            yield return new Problem(field, size, $"On its board it needs {footprint.Centimetres.ToString("0.#", CultureInfo.InvariantCulture)} cm of shelf; the widest fridge shelf has {widest.ToString("0.#", CultureInfo.InvariantCulture)} cm.", "Choose a smaller tier.");
+            yield return new Problem(field, size, NoShelf(fridges, footprint, ShelfRoom.HeightCm([tier])), "Choose a smaller tier.");
         }
+    }
+
+    /// <summary>What no shelf has enough of: width, height, or rows behind each other, in which shelves are counted.</summary>
+    private static string NoShelf(List<Shelf> fridges, Length footprint, int height)
+    {
+        var wide = fridges.Where(s => footprint <= s.Width && footprint <= s.Depth).ToList();
+        var widest = fridges.Count == 0 ? 0 : fridges.Max(s => Math.Min(s.Width.Centimetres, s.Depth.Centimetres));
+        return wide.Count == 0 ? Invariant($"On its board it needs {footprint.Centimetres:0.#} cm of shelf; the widest fridge shelf has {widest:0.#} cm.")
+            : wide.TrueForAll(s => s.Clear.Centimetres < height) ? Invariant($"On its board it needs {height} cm of height; the highest fridge shelf that is wide enough has {wide.Max(s => s.Clear.Centimetres):0.#} cm.")
+            : Invariant($"On its board it is {footprint.Centimetres:0.#} cm deep. Shelves are counted in rows of 30 cm, and no fridge shelf has two behind each other.");
     }
 
     private static IEnumerable<Problem> WiderAbove(Order order, bool owner)

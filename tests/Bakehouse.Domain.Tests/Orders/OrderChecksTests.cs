@@ -45,6 +45,17 @@ public sealed class OrderChecksTests
         Assert.Contains(problems, p => p.Sentence.Contains("widest fridge shelf has 55 cm", StringComparison.Ordinal));
     }
 
+    /// <summary>What is missing is named: width, height or a second row behind.</summary>
+    [Theory]
+    [InlineData(32, 20, "it needs 37.6 cm of shelf; the widest fridge shelf has 32 cm")]
+    [InlineData(60, 10, "it needs 14 cm of height; the highest fridge shelf that is wide enough has 10 cm")]
+    [InlineData(40, 20, "no fridge shelf has two behind each other")]
+    public void A_tier_that_finds_no_shelf_is_told_what_is_missing(int depth, int clear, string says)
+    {
+        var shop = SampleBakery.Shop with { Shelves = [new Shelf("f1", ShelfKind.Fridge, "Fridge", 1, Length.FromCentimetres(50), Length.FromCentimetres(depth), Length.FromCentimetres(clear))] };
+        Assert.Contains(OrderChecks.Problems(Cakes.Good(1, 10), shop, Cakes.Now, owner: false), p => p.Sentence.Contains(says, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_wider_tier_above_needs_the_owners_tick()
     {
