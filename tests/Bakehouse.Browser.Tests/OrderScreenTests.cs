@@ -119,6 +119,7 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
             foreach (var path in (string[])["/cakes", "/cakes/405", "/week"])
             {
                 await page.GotoAsync(path);
+                await page.UntilAlive();
                 await Expect(page.GetByText(new Regex("W{5,}")).First).ToBeAttachedAsync();
                 await page.Picture($"long{path.Replace('/', '-')}-{width}");
                 await PagesTests.StaysInside(page);

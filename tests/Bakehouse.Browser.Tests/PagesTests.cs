@@ -87,10 +87,20 @@ public sealed class PagesTests(OpenShop open) : IClassFixture<OpenShop>
     private static Task Settle(IPage page) =>
         page.EvaluateAsync("async () => { await document.fonts.ready; await Promise.all(document.getAnimations().filter(a => a.effect.getTiming().iterations !== Infinity).map(a => a.finished.catch(() => null))); }");
 
+    /// <summary>The innermost elements that reach beyond the window.</summary>
+    private const string Widest = "() => [...document.body.querySelectorAll('*')].filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 1).slice(-4).map(e => e.outerHTML.slice(0, 120)).join(' | ')";
+
     internal static async Task StaysInside(IPage page)
     {
-        var wide = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        Assert.True(wide <= 0, $"{page.Url} scrolls sideways by {wide} px.");
+        // A page that is being drawn anew may reach out for a moment; one that stays so does not come to rest.
+        var wide = 1;
+        for (var look = 0; look < 10 && wide > 0; look++)
+        {
+            await Task.Delay(look * 50, TestContext.Current.CancellationToken);
+            wide = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        }
+
+        Assert.True(wide <= 0, $"{page.Url} scrolls sideways by {wide} px: {(wide > 0 ? await page.EvaluateAsync<string>(Widest) : "")}");
     }
 
     internal static async Task IsWhole(IPage page)
