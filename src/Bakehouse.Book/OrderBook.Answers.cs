@@ -4,7 +4,6 @@ using Bakehouse.Book.Answers;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Orders;
-using Bakehouse.Domain.Planning;
 
 /// <summary>"Can we?": reads what stands, works on a thread of its own, writes nothing.</summary>
 public sealed partial class OrderBook
@@ -16,19 +15,19 @@ public sealed partial class OrderBook
     private int asking;
 
     /// <inheritdoc/>
-    public Task<CanWe> Ask(Order order, CancellationToken cancel = default) => Asked(order, a => a.First(order), cancel);
+    public Task<CanWe?> Ask(Order order, CancellationToken cancel = default) => Asked(a => a.First(order), cancel);
 
     /// <inheritdoc/>
-    public Task<CanWe> AskFurther(CanWe first, CancellationToken cancel = default) => Asked(first.Wished.Order, a => a.Whole(first), cancel);
+    public Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default) => Asked(a => a.Whole(first), cancel);
 
-    private async Task<CanWe> Asked(Order order, Func<Asking, CanWe> ask, CancellationToken cancel)
+    private async Task<CanWe?> Asked(Func<Asking, CanWe> ask, CancellationToken cancel)
     {
         var (state, now) = (State, clock.GetCurrentInstant());
         try
         {
             if (Interlocked.Increment(ref asking) > MostAsked + MostWaiting)
             {
-                return new CanWe(new Fit(order, null, 0, 0, null, [new Reason("Too many ask at once.", "Ask again in a moment.")]), state.Head);
+                return null;
             }
 
             await asked.WaitAsync(cancel);

@@ -59,8 +59,14 @@ public sealed partial class OrderBook : IBook, IDisposable
     public static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log = null, IMeterFactory? meters = null) =>
         Open(path, planner, clock, log, null, meters);
 
-    /// <summary>Keeps some room on the disk for the day on which it is full. False if it has too little for that.</summary>
-    public bool KeepReserve() => reserve.Keep();
+    /// <summary>Keeps some room on the disk for the day on which it is full; on a disk with little room none, which is told in the log.</summary>
+    public void KeepReserve()
+    {
+        if (!reserve.Keep())
+        {
+            log.LogWarning("No reserve is kept: the disk has too little room");
+        }
+    }
 
     /// <summary>The same; a test puts faults into the contexts.</summary>
     internal static OrderBook Open(string path, IPlanner planner, IClock clock, ILogger<OrderBook>? log, Action<DbContextOptionsBuilder>? also, IMeterFactory? meters = null)

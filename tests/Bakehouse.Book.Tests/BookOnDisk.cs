@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Tests;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping.Auditing;
+using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
@@ -54,6 +55,13 @@ internal sealed class BookOnDisk : IDisposable
     }
 
     public async Task<Answer> Enter(Command command) => await Book.Enter(command, TestContext.Current.CancellationToken);
+
+    /// <summary>The whole answer to "can we?".</summary>
+    public async Task<CanWe> Asked(Order order)
+    {
+        var first = await Book.Ask(order, TestContext.Current.CancellationToken);
+        return (await Book.AskFurther(first!, TestContext.Current.CancellationToken))!;
+    }
 
     public Task<Answer> Write(Order order, string person = "ines") => Enter(new WriteOrder(NewId(), person, "counter", order));
 

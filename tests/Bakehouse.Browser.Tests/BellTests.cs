@@ -15,10 +15,7 @@ public sealed class BellTests(OpenShop open) : IClassFixture<OpenShop>
     [Fact]
     public async Task Sound_needs_a_tap_and_the_office_hears_whether_anybody_hears_and_what_is_late_stands_in_one_list()
     {
-        var office = await open.Shop.Screen(1280, 800);
-        await office.IAm("Ines");
-        await office.GotoAsync("/cakes");
-        await office.UntilAlive();
+        var office = await open.Shop.At("Ines", "/cakes");
         open.Shop.Clock.MoveTo(open.Shop.Clock.GetCurrentInstant() + Duration.FromMinutes(3));
         var silent = office.GetByText("No kitchen screen has its sound on.");
         await Expect(silent).ToBeVisibleAsync();
@@ -36,6 +33,7 @@ public sealed class BellTests(OpenShop open) : IClassFixture<OpenShop>
         open.Shop.Clock.MoveTo(Instant.FromUtc(2026, 10, 15, 20, 10));
         await Expect(wall.Locator(".ring-list")).ToBeVisibleAsync(new() { Timeout = 15_000 });
         await Expect(office.GetByText("Nobody has answered")).ToBeVisibleAsync();
+        await Expect(office.Locator(".cake-line", new() { HasText = "Hale" })).ToContainTextAsync("6 h 10 late");
         await office.Picture("called-1280");
         await See(wall, "late-list-1280");
         var phone = await open.Shop.Screen(390, 844, touch: true);

@@ -75,10 +75,7 @@ public sealed class ByHandTests(OpenShop open) : IClassFixture<OpenShop>
 
     private async Task<IPage> Week(int width, int height)
     {
-        var page = await open.Shop.Screen(width, height);
-        await page.IAm("Ines");
-        await page.GotoAsync("/week");
-        await page.UntilAlive();
+        var page = await open.Shop.At("Ines", "/week", width, height);
         return page;
     }
 

@@ -80,10 +80,7 @@ public sealed class KitchenTests(OpenShop open) : IClassFixture<OpenShop>
     [InlineData(390, 844)]
     public async Task A_step_is_ticked_for_somebody_else_and_corrected_and_the_log_says_so(int width, int height)
     {
-        var page = await open.Shop.Screen(width, height);
-        await page.IAm("Ines");
-        await page.GotoAsync("/cakes/405");
-        await page.UntilAlive();
+        var page = await open.Shop.At("Ines", "/cakes/405", width, height);
         await page.GetByText("Show the steps").ClickAsync();
         var row = page.Locator(".steps li").Filter(new() { Has = page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Done earlier") }) }).First;
         await row.GetByRole(AriaRole.Button).ClickAsync();

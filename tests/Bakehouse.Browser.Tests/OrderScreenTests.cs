@@ -11,10 +11,7 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
     [Fact]
     public async Task What_is_typed_survives_a_reload_and_all_that_is_wrong_is_said_at_once()
     {
-        var page = await open.Shop.Screen(1280, 800);
-        await page.IAm("Wren");
-        await page.GotoAsync("/order");
-        await page.UntilAlive();
+        var page = await open.Shop.At("Wren", "/order");
         var asked = false;
         page.Dialog += (_, dialog) =>
         {
@@ -58,10 +55,7 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
     [InlineData(390, 844)]
     public async Task Can_we_is_answered_while_the_customer_waits_and_an_offer_is_one_tap(int width, int height)
     {
-        var page = await open.Shop.Screen(width, height);
-        await page.IAm("Wren");
-        await page.GotoAsync("/order");
-        await page.UntilAlive();
+        var page = await open.Shop.At("Wren", "/order", width, height);
         await page.Locator("#day").FillAsync("tue");
         await page.Locator("#hour").FillAsync("14");
         await page.Locator("#count").FillAsync("40");
@@ -129,10 +123,7 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
 
     private async Task<IPage> Change(string who)
     {
-        var page = await open.Shop.Screen(1280, 800);
-        await page.IAm(who);
-        await page.GotoAsync("/cakes/405");
-        await page.UntilAlive();
+        var page = await open.Shop.At(who, "/cakes/405");
         await page.GetByRole(AriaRole.Link, new() { Name = "Change the order" }).ClickAsync();
         await page.WaitForURLAsync("**/order/**");
         await Expect(page.Locator("#name")).Not.ToHaveValueAsync("");

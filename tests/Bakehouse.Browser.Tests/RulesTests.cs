@@ -11,10 +11,7 @@ public sealed class RulesTests(OpenShop open) : IClassFixture<OpenShop>
     [InlineData(390, 844)]
     public async Task Hers_are_kept_over_a_reload_and_a_full_day_is_told_at_the_counter(int width, int height)
     {
-        var page = await open.Shop.Screen(width, height);
-        await page.IAm("Ines");
-        await page.GotoAsync("/shop");
-        await page.UntilAlive();
+        var page = await open.Shop.At("Ines", "/shop", width, height);
         await page.Locator("#caps").FillAsync("Sat 2");
         await page.Locator("#oven-1-decks").FillAsync("lots");
         await Write(page).ClickAsync();

@@ -84,6 +84,7 @@ public sealed class RunningShop : WebApplicationFactory<Web.Access.Who>, IAsyncL
         });
     }
 
+    /// <summary>The shell without windows first: it does the same for a fraction of the processor time.</summary>
     private static string Chromium()
     {
         var named = Environment.GetEnvironmentVariable("BAKEHOUSE_CHROMIUM");
@@ -92,9 +93,8 @@ public sealed class RunningShop : WebApplicationFactory<Web.Access.Who>, IAsyncL
             return named;
         }
 
-        var path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
-            .Select(p => Path.Combine(p, "chromium"))
-            .FirstOrDefault(File.Exists);
-        return path ?? throw new InvalidOperationException("No chromium on the PATH: apt-get install chromium, or name one in BAKEHOUSE_CHROMIUM.");
+        var folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
+        return new[] { "chromium-headless-shell", "chromium" }.SelectMany(name => folders.Select(f => Path.Combine(f, name))).FirstOrDefault(File.Exists)
+            ?? throw new InvalidOperationException("No chromium on the PATH: apt-get install chromium-headless-shell, or name one in BAKEHOUSE_CHROMIUM.");
     }
 }

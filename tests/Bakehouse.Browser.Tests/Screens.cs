@@ -28,6 +28,16 @@ internal static class Screens
     public static Task IAm(this IPage page, string name) =>
         page.Context.AddCookiesAsync([new() { Name = "bakehouse-person", Value = name.ToLowerInvariant(), Domain = RunningShop.Host, Path = "/", HttpOnly = true, SameSite = SameSiteAttribute.Strict }]);
 
+    /// <summary>A screen of that size at which somebody stands, on a page that answers.</summary>
+    public static async Task<IPage> At(this RunningShop shop, string name, string path, int width = 1280, int height = 800)
+    {
+        var page = await shop.Screen(width, height);
+        await page.IAm(name);
+        await page.GotoAsync(path);
+        await page.UntilAlive();
+        return page;
+    }
+
     /// <summary>Fills the order page and takes the order.</summary>
     public static async Task TakeTheOrder(this IPage page, string day, string hour, string build, string name)
     {

@@ -29,10 +29,7 @@ public sealed class WrongTests(OpenShop open) : IClassFixture<OpenShop>
         var wall = await open.Shop.Screen(1280, 800, touch: true);
         await wall.IAm("Petra");
         await wall.GotoAsync("/kitchen?for=all");
-        var office = await open.Shop.Screen(1440, 900);
-        await office.IAm("Ines");
-        await office.GotoAsync("/week");
-        await office.UntilAlive();
+        var office = await open.Shop.At("Ines", "/week", 1440, 900);
         var (boardThen, weekThen) = (await wall.Locator(".then ul").InnerTextAsync(), await Drawn(office));
 
         var hand = await open.Shop.Screen(width, height, touch: true);

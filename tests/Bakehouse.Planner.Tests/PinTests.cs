@@ -4,6 +4,7 @@ using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Planner.Quick;
+using Bakehouse.Testing;
 using CsCheck;
 using NodaTime;
 
@@ -21,9 +22,11 @@ public sealed class PinTests(ITestOutputHelper output)
     public void A_pinned_step_never_moves_by_a_push_or_by_an_insertion()
     {
         var (held, planned) = (0, 0);
-        Gen.Select(Picks, Picks, Gen.Int[0, 600]).Sample(
-            (pinned, ticked, ago) =>
+        Gen.Select(Picks, Picks, Gen.Int[0, 600]).Each(
+            Seeds.Whole ? 2_000 : 60,
+            drawn =>
             {
+                var (pinned, ticked, ago) = drawn;
                 var ticks = Sample.Ticks.Concat(ticked.Select(i => new Tick(Rows[i], Opened - Duration.FromMinutes(ago), "petra"))).ToList();
                 var week = Week.From(Sample.Orders, Sample.Shop, ticks, Sample.Wall, Opened, new ByHand([.. pinned.Distinct().Select(PinOf)], []));
                 var pins = week.Fixed.Where(f => f.Why == "pinned").ToList();
@@ -35,10 +38,7 @@ public sealed class PinTests(ITestOutputHelper output)
                     Assert.All(pins, p => Assert.Equal((p.Start, p.Machine), (RowOf(outcome.Plan!, p.Step!).Start, RowOf(outcome.Plan!, p.Step!).Machine)));
                     Assert.All(pins, p => Assert.Equal(p.People!.Order(), RowOf(outcome.Plan!, p.Step!).People.Order()));
                 }
-            },
-            iter: Long ? 2_000 : 60,
-            threads: 1,
-            seed: "0000AnyPins01");
+            });
         output.WriteLine($"pins held {held}, plans {planned}");
         Assert.True(held > 60 && planned > 60, $"{held} pins held in {planned} plans.");
     }
@@ -63,9 +63,11 @@ public sealed class PinTests(ITestOutputHelper output)
     public void Nothing_is_planned_into_a_chore()
     {
         var planned = 0;
-        Gen.Select(Gen.Int[0, 4].Array[1, 3], Gen.Int[6, 17], Gen.Int[15, 180], Gen.Enum<IsoDayOfWeek>().Array[0, 4], Gen.Bool, Gen.Bool, Gen.Int[0, 11].Array[0, 4]).Sample(
-            (people, hour, minutes, days, oven, bowl, shelves) =>
+        Gen.Select(Gen.Int[0, 4].Array[1, 3], Gen.Int[6, 17], Gen.Int[15, 180], Gen.Enum<IsoDayOfWeek>().Array[0, 4], Gen.Bool, Gen.Bool, Gen.Int[0, 11].Array[0, 4]).Each(
+            Seeds.Whole ? 500 : 12,
+            drawn =>
             {
+                var (people, hour, minutes, days, oven, bowl, shelves) = drawn;
                 var chore = ChoreOf(people, hour, minutes, days, [.. oven ? ["oven1"] : Array.Empty<string>(), .. bowl ? ["bowl20"] : Array.Empty<string>()], shelves);
                 var bare = Week.From(Sample.Orders, Sample.Shop, Sample.Ticks, Sample.Wall, Opened, new ByHand([], [chore]));
                 if (Planner.Plan(bare with { Reference = null }).Plan is not { } plan)
@@ -76,10 +78,7 @@ public sealed class PinTests(ITestOutputHelper output)
                 planned++;
                 Assert.Empty(Judge.Examine(bare, plan).Breaches);
                 AssertApart(bare, plan, chore);
-            },
-            iter: Long ? 500 : 12,
-            threads: 1,
-            seed: "0000Chores001");
+            });
         Assert.True(planned >= 6, $"{planned} weeks were planned.");
     }
 
@@ -113,6 +112,4 @@ public sealed class PinTests(ITestOutputHelper output)
     }
 
     private static StepRow RowOf(Plan plan, string step) => plan.Steps.First(r => r.Step == step);
-
-    private static bool Long => Environment.GetEnvironmentVariable("BAKEHOUSE_LONG") is not null;
 }

@@ -1,6 +1,7 @@
 using Bakehouse.Domain.Planning;
 using Bakehouse.Planner.Quick;
 using Bakehouse.Testing.Planning;
+using Bakehouse.Testing;
 using CsCheck;
 
 namespace Bakehouse.Planner.Tests;
@@ -26,13 +27,11 @@ public class RandomWeeksTests
 
     [Fact]
     public void Three_hundred_random_weeks_are_planned_without_breaking_a_rule()
-        => Weeks.Sample(Holds, iter: 300, threads: 2, seed: "0000KOIKCZa2");
+        => Weeks.Each(300, week => Assert.True(Holds(week)), threads: 2);
 
     [Fact]
     public void The_same_week_gives_the_same_plan_byte_by_byte()
-        => Weeks.Sample(
-            week => PlanFile.Write(new QuickPlanner(5_000).Plan(week).Plan!) == PlanFile.Write(new QuickPlanner(5_000).Plan(week).Plan!),
-            iter: 20, threads: 2, seed: "0000KOIKCZa2");
+        => Weeks.Each(20, week => Assert.Equal(PlanFile.Write(new QuickPlanner(5_000).Plan(week).Plan!), PlanFile.Write(new QuickPlanner(5_000).Plan(week).Plan!)), threads: 2);
 
     private static bool Holds(Week week)
     {

@@ -3,6 +3,7 @@ namespace Bakehouse.Planner.Tests;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Planner.Quick;
 using Bakehouse.Testing.Planning;
+using Bakehouse.Testing;
 using CsCheck;
 
 /// <summary>Where a step may be put by hand: outside of it the Judge refuses whatever is tried, inside the planner mostly finds room.</summary>
@@ -28,7 +29,8 @@ public sealed class ReachTests(ITestOutputHelper output)
     public void One_grain_further_than_a_step_can_go_the_Judge_refuses()
     {
         var (edges, kinds) = (0, new SortedDictionary<StopKind, int>());
-        Cases.Sample(
+        Cases.Each(
+            Seeds.Whole ? 1_000 : 40,
             c =>
             {
                 var (week, plan, row, reach) = Case(c);
@@ -45,10 +47,7 @@ public sealed class ReachTests(ITestOutputHelper output)
                         }
                     }
                 }
-            },
-            iter: Long ? 1_000 : 40,
-            threads: 1,
-            seed: "0000Reaching1");
+            });
         output.WriteLine($"{edges} edges; {string.Join(", ", kinds.Select(k => $"{k.Key} {k.Value}"))}");
         Assert.True(edges > 200 && kinds.Count >= 4, $"{edges} edges of {kinds.Count} kinds.");
     }
@@ -57,9 +56,11 @@ public sealed class ReachTests(ITestOutputHelper output)
     public void Where_a_step_lights_up_the_planner_mostly_finds_room_for_the_others()
     {
         var (asked, found) = (0, 0);
-        Gen.Select(Cases, Gen.Int[0, 10_000].Array[3]).Sample(
-            (c, where) =>
+        Gen.Select(Cases, Gen.Int[0, 10_000].Array[3]).Each(
+            Seeds.Whole ? 300 : 30,
+            drawn =>
             {
+                var (c, where) = drawn;
                 var (week, plan, row, reach) = Case(c);
                 var starts = reach.Starts(row.People, row.Machine).SelectMany(r => Enumerable.Range(0, ((r.To - r.From) / 5) + 1).Select(n => r.From + (n * 5))).ToList();
                 foreach (var start in where.Where(_ => starts.Count > 0).Select(w => starts[w % starts.Count]))
@@ -67,10 +68,7 @@ public sealed class ReachTests(ITestOutputHelper output)
                     asked++;
                     found += Moved(week, plan, row with { Start = start }) ? 1 : 0;
                 }
-            },
-            iter: Long ? 300 : 30,
-            threads: 1,
-            seed: "0000Lighting1");
+            });
         output.WriteLine($"{found} of {asked} places that light up have a plan");
         Assert.True(found * 100 >= asked * 80, $"{found} of {asked}");
     }
@@ -102,6 +100,4 @@ public sealed class ReachTests(ITestOutputHelper output)
     }
 
     private static Plan With(Plan plan, StepRow row) => plan with { Steps = [.. plan.Steps.Select(r => r.Step == row.Step ? row : r)] };
-
-    private static bool Long => Environment.GetEnvironmentVariable("BAKEHOUSE_LONG") is not null;
 }

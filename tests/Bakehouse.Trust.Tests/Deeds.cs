@@ -104,7 +104,7 @@ internal static class Deeds
     }
 
     private static WriteOrder? Take(SimulatedShop shop, Screen at) => at.Seen.Orders.Count(o => Stages.IsPlanned(o.Stage)) > 5 ? null
-        : new WriteOrder(shop.NewId(), at.Person, at.Device, NewOrder(shop, shop.OneOf([Stage.Booked, Stage.Booked, Stage.Kept, Stage.Enquiry])));
+        : new WriteOrder(shop.NewId(), at.Person, at.Device, NewOrder(shop, shop.OneOf([Stage.Booked, Stage.Booked, Stage.Kept, Stage.Enquiry])), MayMove: shop.Happens(30));
 
     private static WriteOrder? Change(SimulatedShop shop, Screen at)
     {

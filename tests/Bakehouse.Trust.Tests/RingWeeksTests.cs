@@ -38,6 +38,27 @@ public sealed class RingWeeksTests(ITestOutputHelper output)
         Assert.True(changes >= Wanted.Changes && starts >= Wanted.Starts && withdrawn > 0, $"{changes} changes, {starts} starts and {withdrawn} withdrawn prove too little.");
     }
 
+    /// <summary>
+    /// Books in which an order was changed after something of it was begun or done: the others were pushed onto its hands, or it was given a
+    /// shelf in the past that was full, and the plan
+    /// broke a rule.
+    /// </summary>
+    [Theory]
+    [InlineData(37965490, 4)]
+    [InlineData(37965488, 14)]
+    [InlineData(37965487, 8)]
+    public void What_has_begun_of_an_order_that_changes_keeps_its_hands(int seed, int days)
+    {
+        using var shop = new SimulatedShop(seed);
+        var kitchen = new BusyKitchen(shop);
+        for (var end = shop.Clock.GetCurrentInstant() + Duration.FromDays(days); shop.Clock.GetCurrentInstant() < end;)
+        {
+            Assert.Null(kitchen.Turn());
+        }
+
+        Assert.Empty(kitchen.Faults);
+    }
+
     /// <summary>The witness can fail: what is taken from a right list of rings, or put into it, is found.</summary>
     [Fact]
     public void A_ring_that_is_dropped_doubled_early_done_withdrawn_or_flickers_is_found()

@@ -149,19 +149,6 @@ internal sealed class Witness
 
     private static string Text(SqliteConnection book, string sql) => Rows(book, sql)[0][0];
 
-    private static List<string[]> Rows(SqliteConnection book, string sql)
-    {
-        using var command = book.CreateCommand();
-#pragma warning disable CA2100 // Constant text of this file.
-        command.CommandText = sql;
-#pragma warning restore CA2100
-        using var reader = command.ExecuteReader();
-        var rows = new List<string[]>();
-        while (reader.Read())
-        {
-            rows.Add([.. Enumerable.Range(0, reader.FieldCount).Select(i => Convert.ToString(reader.GetValue(i), CultureInfo.InvariantCulture)!)]);
-        }
-
-        return rows;
-    }
+    private static List<string[]> Rows(SqliteConnection book, string sql) => PlainSql.Rows(
+        book, sql, r => Enumerable.Range(0, r.FieldCount).Select(i => Convert.ToString(r.GetValue(i), CultureInfo.InvariantCulture)!).ToArray());
 }

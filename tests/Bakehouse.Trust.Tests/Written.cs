@@ -3,6 +3,7 @@ namespace Bakehouse.Trust.Tests;
 using Bakehouse.Domain.Planning;
 using Microsoft.Data.Sqlite;
 using NodaTime;
+using static Bakehouse.Trust.Tests.PlainSql;
 
 /// <summary>What the file of the book says about rings at a moment, read by plain SQL. Shares no code with the book.</summary>
 /// <param name="Head">Counts the changes.</param>
@@ -49,22 +50,6 @@ internal sealed record Written(
     private static string? Text(SqliteDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
 
     private static Instant At(long microseconds) => Instant.FromUnixTimeTicks(microseconds * 10);
-
-    private static List<T> Rows<T>(SqliteConnection book, string sql, Func<SqliteDataReader, T> make)
-    {
-        using var command = book.CreateCommand();
-#pragma warning disable CA2100 // Constant text of this file.
-        command.CommandText = sql;
-#pragma warning restore CA2100
-        using var reader = command.ExecuteReader();
-        var rows = new List<T>();
-        while (reader.Read())
-        {
-            rows.Add(make(reader));
-        }
-
-        return rows;
-    }
 }
 
 /// <summary>What somebody said to a ring.</summary>

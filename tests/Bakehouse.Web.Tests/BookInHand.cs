@@ -57,11 +57,14 @@ public sealed class BookInHand : IBook
     }
 
     /// <summary>What is said to "can we?": yes with an hour to spare, unless told.</summary>
-    public Func<Order, CanWe> Asked { get; set; } = order => new CanWe(new Fit(order, Instant.FromUtc(2026, 10, 14, 8, 0), 60, 0, new Wall(default, new Plan("", new Dictionary<string, string>(), [], [], [])), []), 1);
+    public Func<Order, CanWe> Asked { get; set; } = order => new CanWe(Yes(order), 1);
 
-    public Task<CanWe> Ask(Order order, CancellationToken cancel = default) => Task.FromResult(Asked(order));
+    /// <summary>A fit with an hour to spare.</summary>
+    public static Fit Yes(Order order) => new(order, Instant.FromUtc(2026, 10, 14, 8, 0), 60, new Dictionary<string, int>(), new Wall(default, new Plan("", new Dictionary<string, string>(), [], [], [])), []);
 
-    public Task<CanWe> AskFurther(CanWe first, CancellationToken cancel = default) => Task.FromResult(Asked(first.Wished.Order) with { IsWhole = true });
+    public Task<CanWe?> Ask(Order order, CancellationToken cancel = default) => Task.FromResult<CanWe?>(Asked(order));
+
+    public Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default) => Task.FromResult<CanWe?>(Asked(first.Wished.Order) with { IsWhole = true });
 
     /// <summary>What a command would do; nothing, unless told.</summary>
     public Func<Command, Foreseen>? Future { get; set; }

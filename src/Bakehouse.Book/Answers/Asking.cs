@@ -5,7 +5,7 @@ using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
-using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Slips;
 using NodaTime;
 
 /// <summary>Answers "can we?" on what stands in the book: every yes is a plan that the Judge has passed, and nothing is written.</summary>
@@ -24,16 +24,24 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
     /// <summary>The rest: the earliest time, and for a wish that fails what decides it and what else could be.</summary>
     public CanWe Whole(CanWe first)
     {
-        var order = first.Wished.Order;
-        return first.Wished.IsYes
-            ? first with { Earliest = From(order, times.First(order)), IsWhole = true }
-            : first with
-            {
-                Earliest = From(order, times.First(order)),
-                Decides = first.Wished.Proof is null ? null : new Deciding(desk, Late).Of(first.Wished),
-                Offers = [.. new[] { MakingRoom(first.Wished), Later(first.Wished), Plainer(order), Smaller(order) }.OfType<Offer>().Take(MostOffers)],
-                IsWhole = true,
-            };
+        var whole = first with { Earliest = From(first.Wished.Order, times.First(first.Wished.Order)), IsWhole = true };
+        return first.Wished.IsYes ? whole : whole with
+        {
+            Decides = first.Wished.Proof is null ? null : new Deciding(desk).Of(first.Wished),
+            Offers = [.. Instead(first.Wished).OfType<Offer>().Take(MostOffers)],
+        };
+    }
+
+    /// <summary>Nearest to the wish first. A cake that was begun is not made another one.</summary>
+    private IEnumerable<Offer?> Instead(Fit wished)
+    {
+        yield return MakingRoom(wished);
+        yield return Later(wished);
+        if (!desk.TicksWith(wished.Order).Any(t => StepKey.Parse(t.Step)?.Order == wished.Order.Id))
+        {
+            yield return Plainer(wished.Order);
+            yield return Smaller(wished.Order);
+        }
     }
 
     /// <summary>How that order fits.</summary>
@@ -43,37 +51,32 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
         var against = Against(order);
         if (against.Count > 0)
         {
-            return new Fit(order, null, 0, 0, null, against);
+            return Fit.No(order, against);
         }
 
-        var fitted = Late(order, desk.Shop);
-        return fitted is { IsPlan: true, Wall: { } wall }
-            ? Standing(order, wall, fitted.Late.GetValueOrDefault(order.Id.ToString("N")))
-            : new Fit(order, null, 0, 0, null, fitted.Reasons);
+        var fitted = OrderEntry.Placed(desk, order, desk.Fitting);
+        return fitted is { IsPlan: true, Wall: { } wall } ? Proved(order, wall, fitted.Late) : Fit.No(order, fitted.Reasons);
     }
 
-    private Fitted Late(Order order, Shop shop) =>
-        new Fitting(desk.Planner, shop, desk.Now, desk.State.Hand).Place(desk.OrdersWith(order), desk.State.Ticks, desk.State.Wall, order, afresh: true).OrOurBug();
-
-    /// <summary>What the shop's own rules say of day, hour, size and the day's cap.</summary>
+    /// <summary>What the shop's own rules say of day, hour, size and the day's cap; beyond it only the owner's tick goes, which is hers alone to give.</summary>
     private IReadOnlyList<Reason> Against(Order order)
     {
         string[] later = ["Who", "Allergies", "How many", "Address"];
-        var full = DayCaps.Against(order, desk.Order(order.Id), desk.State.Orders, desk.Shop, owner: false);
-        return [.. OrderChecks.NewProblems(order, desk.Order(order.Id), desk.Shop, desk.Now, owner: true).Where(p => !later.Contains(p.Where, StringComparer.Ordinal))
+        var before = desk.Order(order.Id);
+        var full = DayCaps.Against(order, before, desk.State.Orders, desk.Shop, owner: true);
+        return [.. OrderChecks.NewProblems(order, before, desk.Shop, desk.Now, owner: true).Where(p => !later.Contains(p.Where, StringComparer.Ordinal))
             .Concat(full is null ? [] : [full]).Select(p => new Reason(p.Sentence, p.Try))];
     }
 
-    private Fit Standing(Order order, Wall wall, int late)
+    private Fit Proved(Order order, Wall wall, IReadOnlyDictionary<string, int> late)
     {
-        var week = Week.From(desk.OrdersWith(order), desk.Shop, desk.State.Ticks, wall, desk.Now, desk.State.Hand);
-        var promise = week.Orders.First(o => o.Id == order.Id.ToString("N"));
-        var rows = wall.From(week.Epoch).Steps.ToDictionary(r => r.Step, StringComparer.Ordinal);
-        var minutes = week.Steps.Where(s => s.Id == promise.Ready || s.Id == promise.Out).ToDictionary(s => s.Id, s => s.Minutes, StringComparer.Ordinal);
-        var ready = rows[promise.Ready].Start + minutes[promise.Ready];
-        var leaves = promise.To - (promise.EdgeIsEnd ? minutes[promise.Out] : 0);
-        return new Fit(order, week.Epoch + Duration.FromMinutes(ready), leaves - ready, late, wall, []);
+        var week = WeekWith(order, wall);
+        var stands = Readiness.Of(week, week.Orders.First(o => o.Id == order.Id.ToString("N")), wall.From(week.Epoch).Steps)
+            ?? throw new InvalidOperationException($"A plan of {order} has no row for its last step.");
+        return new Fit(order, week.Epoch + Duration.FromMinutes(stands.Ready), stands.Spare, late, wall, []);
     }
+
+    private Week WeekWith(Order order, Wall wall) => Week.From(desk.OrdersWith(order), desk.Shop, desk.TicksWith(order), wall, desk.Now, desk.State.Hand);
 
     /// <summary>The first time from there on at which it fits, in steps of what each try is late by.</summary>
     private Fit? From(Order order, LocalDateTime? at)
@@ -113,19 +116,16 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
 
     private static Offer Still(OfferKind kind, Fit fit) => new(kind, fit, 0, []);
 
-    /// <summary>The wish itself, if others make way and keep their promises.</summary>
+    /// <summary>The wish itself, if another makes way and keeps its promise.</summary>
     private Offer? MakingRoom(Fit wished)
     {
-        if (wished.Proof is null || desk.State.Wall is not { } hung || desk.Fitting.MakeRoom(desk.OrdersWith(wished.Order), desk.State.Ticks, hung, wished.Order, Late(wished.Order, desk.Shop).Late) is not { Wall: { } wall } room)
+        if (wished.Proof is null || desk.State is not { Week: { } week, Wall: { } hung } || OrderEntry.WithRoom(desk, wished.Order, wished.AllLate) is not { Wall: { } wall } room)
         {
             return null;
         }
 
-        room.OrOurBug();
-        var before = hung.From(wall.Epoch).Steps.ToDictionary(r => r.Step, StringComparer.Ordinal);
-        var moved = wall.Plan.Steps.Where(r => before.TryGetValue(r.Step, out var was) && (was.Start != r.Start || was.Machine != r.Machine || !was.People.SequenceEqual(r.People, StringComparer.Ordinal)))
-            .Select(r => StepKey.Parse(r.Step)!.Value.Order).ToList();
-        var cakes = desk.State.Orders.Where(o => moved.Contains(o.Id)).Select(o => o.Number).Order().ToList();
-        return new Offer(OfferKind.Moves, Standing(wished.Order, wall, 0), moved.Count, cakes);
+        var moved = Repaired.Of(week, hung, WeekWith(wished.Order, wall), wall).Moves.Where(m => m.From is not null).ToList();
+        var ids = moved.Select(m => StepKey.Parse(m.Step)!.Value.Order).ToHashSet();
+        return new Offer(OfferKind.Moves, Proved(wished.Order, wall, room.Late), moved.Count, [.. desk.State.Orders.Where(o => ids.Contains(o.Id)).Select(o => o.Number).Order()]);
     }
 }

@@ -11,7 +11,7 @@ using NodaTime;
 /// What a wish fails on: the shop is asked again with twice the hands, twice the cold, twice the machines. Whatever makes it hold, or
 /// comes nearest, decides; and what of the doubled the plan then uses says when and how long it is missing.
 /// </summary>
-internal sealed class Deciding(Desk desk, Func<Order, Shop, Fitted> fit)
+internal sealed class Deciding(Desk desk)
 {
     private const string Second = "~2";
 
@@ -19,7 +19,7 @@ internal sealed class Deciding(Desk desk, Func<Order, Shop, Fitted> fit)
     {
         var id = wished.Order.Id.ToString("N");
         var tried = new[] { Scarce.Hands, Scarce.Cold, Scarce.Machines }
-            .Select(what => (What: what, Fitted: fit(wished.Order, Doubled(what))))
+            .Select(what => (What: what, Fitted: OrderEntry.Placed(desk, wished.Order, desk.FittingIn(Doubled(what)))))
             .Where(t => t.Fitted is { IsPlan: true, Wall: not null })
             .Select(t => (t.What, t.Fitted, Late: t.Fitted.Late.GetValueOrDefault(id)))
             .OrderBy(t => t.Late).ToList();
@@ -44,7 +44,7 @@ internal sealed class Deciding(Desk desk, Func<Order, Shop, Fitted> fit)
 
     private Decides Missing(Scarce what, Order order, Wall wall, int late)
     {
-        var week = Week.From(desk.OrdersWith(order), Doubled(what), desk.State.Ticks, wall, desk.Now, desk.State.Hand);
+        var week = Week.From(desk.OrdersWith(order), Doubled(what), desk.TicksWith(order), wall, desk.Now, desk.State.Hand);
         var plan = wall.From(week.Epoch);
         var minutes = week.Steps.ToDictionary(s => s.Id, s => s.Minutes, StringComparer.Ordinal);
         var rows = plan.Steps.Where(r => minutes.ContainsKey(r.Step)).ToDictionary(r => r.Step, StringComparer.Ordinal);

@@ -22,7 +22,10 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
     /// <summary>What ticks of this run of the app have moved on the wall, by step: for whoever takes one back at once.</summary>
     public IReadOnlyDictionary<string, Wall> Moved { get; init; } = new Dictionary<string, Wall>();
 
-    public Fitting Fitting => new(Planner, Shop, Now, State.Hand);
+    public Fitting Fitting => FittingIn(Shop);
+
+    /// <summary>Fits a change in as if the shop were that one.</summary>
+    public Fitting FittingIn(Shop shop) => new(Planner, shop, Now, State.Hand);
 
     /// <summary>The newest version of an order, or null.</summary>
     public Order? Order(Guid id) => State.Orders.FirstOrDefault(o => o.Id == id);
@@ -37,6 +40,9 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
         using var book = File.Context();
         return [.. book.Ticks.AsNoTracking().Where(t => t.Order == order && t.Undone == null).OrderBy(t => t.Seq).AsEnumerable().Select(t => t.Tick())];
     }
+
+    /// <summary>What is ticked once that version stands: an order that comes back into the plan brings its ticks.</summary>
+    public IReadOnlyList<Tick> TicksWith(Order after) => Stages.IsPlanned(Order(after.Id)?.Stage ?? Stage.Cancelled) ? State.Ticks : [.. State.Ticks, .. TicksOf(after.Id)];
 
     /// <summary>"14:11" on the shop's wall.</summary>
     public string Clock(Instant at) =>

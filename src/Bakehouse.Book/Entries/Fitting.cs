@@ -187,6 +187,15 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
     /// <summary>The wall with what can't stand any more pushed later, before anything is placed beside it.</summary>
     private Wall? Pushed(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall, Guid placed)
     {
+        // What of the placed cake is done, begun or pinned keeps its hands, machines and shelf: then all are pushed together, and it is
+        // placed anew after.
+        var whole = WeekOf(orders, ticks, wall);
+        var key = placed.ToString("N");
+        if (wall is not null && whole.Fixed.Any(f => (f.Step ?? f.Hold)?.StartsWith(key, StringComparison.Ordinal) == true) && planner.Push(whole).Plan is { } all)
+        {
+            return new Wall(whole.Epoch, all);
+        }
+
         var others = orders.Where(o => o.Id != placed).ToList();
         var week = WeekOf(others, ticks, wall);
         if (wall is null || planner.Push(week).Plan is not { } pushed)
@@ -198,10 +207,12 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
         return new Wall(week.Epoch, pushed with { Steps = [.. pushed.Steps, .. mine] });
     }
 
+    /// <summary>The wall without that order, but for the places where it stood between what is done of it.</summary>
     private static Plan? Without(Week week, Guid order)
     {
+        var done = week.Fixed.Select(f => f.Step).OfType<string>().ToHashSet(StringComparer.Ordinal);
         var steps = week.Steps.Where(s => StepKey.Parse(s.Id)?.Order == order).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
-        var holds = week.Holds.Where(h => steps.Contains(h.From)).Select(h => h.Id).ToHashSet(StringComparer.Ordinal);
+        var holds = week.Holds.Where(h => steps.Contains(h.From) && !(done.Contains(h.From) && done.Contains(h.To))).Select(h => h.Id).ToHashSet(StringComparer.Ordinal);
         return week.Reference is not { } plan ? null : plan with
         {
             Steps = [.. plan.Steps.Where(r => !steps.Contains(r.Step))],

@@ -43,22 +43,30 @@ internal static class OrderEntry
             return Outcome.Accepted(Subject(after), new Change(desk.State.Wall, Rows), after);
         }
 
-        var ticks = Stages.IsPlanned(before?.Stage ?? Stage.Cancelled) ? desk.State.Ticks : [.. desk.State.Ticks, .. desk.TicksOf(after.Id)];
-        var fitted = desk.Fitting.Place(desk.OrdersWith(after), ticks, desk.State.Wall, after, MovesWork(before, after)).OrOurBug();
+        var fitted = Placed(desk, after, desk.Fitting);
         if (command is WriteOrder { MayMove: true } && fitted.Late.ContainsKey(Subject(after)))
         {
-            if (desk.State.Wall is not { } wall || desk.Fitting.MakeRoom(desk.OrdersWith(after), ticks, wall, after, fitted.Late) is not { } room)
+            if (WithRoom(desk, after, fitted.Late) is not { } room)
             {
                 return Outcome.Refused(Subject(after), "The others can make way no more.", [new Problem("plan", after.SizeInInches, "The others can make way no more: the plan has changed.", "Look at the answer on top again.")]);
             }
 
-            fitted = room.OrOurBug();
+            fitted = room;
         }
 
         return fitted.IsPlan
             ? Outcome.Accepted(Subject(after), new Change(fitted.Wall, Rows), after, fitted.Late)
             : Outcome.Refused(Subject(after), "There is no plan that makes this cake.", [.. fitted.Reasons.Select(r => new Problem("plan", after.SizeInInches, r.Sentence, r.Try))]);
     }
+
+    /// <summary>The order among the others as they stand; the plan of it stays if nothing that it depends on has changed.</summary>
+    internal static Fitted Placed(Desk desk, Order after, Fitting fitting) =>
+        fitting.Place(desk.OrdersWith(after), desk.TicksWith(after), desk.State.Wall, after, MovesWork(desk.Order(after.Id), after)).OrOurBug();
+
+    /// <summary>The same once another has made way for it; null if none can.</summary>
+    /// <param name="late">Minutes late by order id as long as none does.</param>
+    internal static Fitted? WithRoom(Desk desk, Order after, IReadOnlyDictionary<string, int> late) => desk.State.Wall is not { } wall ? null
+        : desk.Fitting.MakeRoom(desk.OrdersWith(after), desk.TicksWith(after), wall, after, late)?.OrOurBug();
 
     private static List<Problem> Problems(Command command, Desk desk, Order? before, Order after)
     {

@@ -82,12 +82,12 @@ public interface IBook
 
     /// <summary>
     /// "Can we?" for an order as far as it is known (name, telephone and allergies may be missing): the wished time alone, with the plan
-    /// that proves it. Nothing is written. Too many at once are sent away with a reason.
+    /// that proves it. Nothing is written. Null if too many ask at once: ask again in a moment.
     /// </summary>
-    Task<CanWe> Ask(Order order, CancellationToken cancel = default);
+    Task<CanWe?> Ask(Order order, CancellationToken cancel = default);
 
-    /// <summary>The rest of an answer: the earliest time, what decides, what else could be.</summary>
-    Task<CanWe> AskFurther(CanWe first, CancellationToken cancel = default);
+    /// <summary>The rest of an answer: the earliest time, what decides, what else could be. Null if too many ask at once.</summary>
+    Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default);
 
     /// <summary>Every version of an order, oldest first, with who wrote it and when.</summary>
     Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default);

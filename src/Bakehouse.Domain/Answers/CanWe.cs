@@ -14,7 +14,7 @@ public sealed record CanWe(Fit Wished, int Head)
     /// <summary>What stands in the way of the wish; null if nothing does, or before it was looked for.</summary>
     public Decides? Decides { get; init; }
 
-    /// <summary>At most four that fit, each another kind; empty before they were looked for.</summary>
+    /// <summary>At most three that fit, each another kind; empty before they were looked for.</summary>
     public IReadOnlyList<Offer> Offers { get; init; } = [];
 
     /// <summary>True once everything above was looked for.</summary>
@@ -25,11 +25,17 @@ public sealed record CanWe(Fit Wished, int Head)
 /// <param name="Order">As it was tried.</param>
 /// <param name="Ready">When the last making step ends; null without a plan.</param>
 /// <param name="Spare">Minutes from ready to when it must leave; below zero if late.</param>
-/// <param name="Late">Minutes after the promise; 0 if in time.</param>
+/// <param name="AllLate">Minutes after the promise by order id, of everybody who is late then.</param>
 /// <param name="Proof">The whole plan with it; null if there is none.</param>
 /// <param name="Reasons">Why it can't be at all: shut, too soon, too large. Empty if it was planned.</param>
-public sealed record Fit(Order Order, Instant? Ready, int Spare, int Late, Wall? Proof, IReadOnlyList<Reason> Reasons)
+public sealed record Fit(Order Order, Instant? Ready, int Spare, IReadOnlyDictionary<string, int> AllLate, Wall? Proof, IReadOnlyList<Reason> Reasons)
 {
+    /// <summary>Minutes after its own promise; 0 if in time.</summary>
+    public int Late => AllLate.GetValueOrDefault(Order.Id.ToString("N"));
+
+    /// <summary>An order that can't be planned at all.</summary>
+    public static Fit No(Order order, IReadOnlyList<Reason> reasons) => new(order, null, 0, new Dictionary<string, int>(), null, reasons);
+
     /// <summary>True if the promise holds.</summary>
     public bool IsYes => Proof is not null && Late == 0;
 }

@@ -100,10 +100,16 @@ internal sealed class Standing
         }
     }
 
+    /// <summary>Where it was; if nobody wrote that down, where it had room for so long, and else the first place it may be.</summary>
     private int Where(Link link)
     {
-        var gap = board.Rows[link.To].Start - board.End(shop.Acts[link.From]);
-        var known = StoreOf(link);
-        return known >= 0 ? known : Array.Find(link.In, p => gap >= p.Least && gap <= p.Most) is { Most: > 0 } place ? place.Store : link.In.Length > 0 ? link.In[0].Store : -1;
+        if (StoreOf(link) is >= 0 and var known)
+        {
+            return known;
+        }
+
+        var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
+        var fitting = Array.FindAll(link.In, p => to - from >= p.Least && to - from <= p.Most);
+        return fitting.Where(p => to <= from || board.StoreFull(p.Store, from, to, link.Places) < 0).Concat(fitting).Concat(link.In).Select(p => p.Store).DefaultIfEmpty(-1).First();
     }
 }

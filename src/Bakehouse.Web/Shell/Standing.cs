@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.Shell;
 
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using NodaTime;
@@ -44,30 +45,11 @@ public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, 
     /// <summary>How that promise stands in a plan of the week; null if a step that it needs has no row.</summary>
     public static Standing? Of(Week week, WeekOrder promise, IReadOnlyList<StepRow> rows, Instant? now = null)
     {
-        var ready = rows.FirstOrDefault(s => s.Step == promise.Ready);
-        var away = rows.FirstOrDefault(s => s.Step == promise.Out);
-        if (ready is null || away is null)
+        var minute = now is { } at ? (int)Math.Floor((at - week.Epoch).TotalMinutes) : (int?)null;
+        return Readiness.Of(week, promise, rows, minute) is not { } found ? null : new Standing(
+            week.Epoch + Duration.FromMinutes(found.Ready), week.Epoch + Duration.FromMinutes(found.Flag), found.Spare, found.Late, promise.Buffer)
         {
-            return null;
-        }
-
-        var minutes = week.Steps.Where(s => s.Id == promise.Ready || s.Id == promise.Out).ToDictionary(s => s.Id, s => s.Minutes);
-        var way = promise.EdgeIsEnd ? minutes.GetValueOrDefault(promise.Out) : 0;
-        var flag = promise.To - way;
-        var minute = now is { } at ? (int)Math.Floor((at - week.Epoch).TotalMinutes) : 0;
-        var (isReady, isAway) = (IsDone(week, promise.Ready), IsDone(week, promise.Out));
-        var end = Math.Max(ready.Start + minutes.GetValueOrDefault(promise.Ready), isReady ? 0 : minute);
-        var leaves = Math.Max(away.Start, isAway || (isReady && !promise.EdgeIsEnd) ? 0 : minute);
-        return new Standing(
-            week.Epoch + Duration.FromMinutes(end),
-            week.Epoch + Duration.FromMinutes(flag),
-            flag - end,
-            Math.Max(0, leaves + way - promise.To),
-            promise.Buffer)
-        {
-            Waits = isReady && !isAway && !promise.EdgeIsEnd ? Math.Max(0, minute - promise.To) : 0,
+            Waits = found.Waits,
         };
     }
-
-    private static bool IsDone(Week week, string step) => week.Fixed.Any(f => f.Step == step && (f.Why == "done" || f.Why == Assumed.Why));
 }

@@ -30,14 +30,14 @@ public sealed class AnswerWords(Shop shop)
     public string Second(CanWe can)
     {
         var wished = can.Wished;
+        var sooner = can.Earliest is { } first && first.Order.Handover.At < wished.Order.Handover.At ? $" The earliest is {words.DayAndTime(first.Order.Handover.At)}." : "";
         if (wished is { IsYes: true, Ready: { } ready })
         {
-            var sooner = can.Earliest is { } first && first.Order.Handover.At < wished.Order.Handover.At ? $" The earliest is {words.DayAndTime(first.Order.Handover.At)}." : "";
             return $"Ready {words.DayAndTime(words.Local(ready))}, so {Words.Minutes(Math.Max(0, wished.Spare))} to spare.{sooner}";
         }
 
-        return can.Decides is { } decides ? $"What decides it: {Say(decides)}"
-            : wished.Proof is null ? string.Join(' ', wished.Reasons.Skip(1).Select(r => r.Sentence).Append(wished.Reasons[0].Try))
+        return can.Decides is { } decides ? $"What decides it: {Say(decides)}{sooner}"
+            : wished.Proof is null ? string.Join(' ', wished.Reasons.Skip(1).Select(r => r.Sentence).Append(wished.Reasons[0].Try)) + sooner
             : "Looking for what else could be …";
     }
 

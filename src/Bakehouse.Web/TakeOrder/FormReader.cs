@@ -62,10 +62,15 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
 
     /// <summary>
     /// The order as far as it is known, to ask whether it can be: a day, an hour and either tiers or a number, for which the smallest
-    /// usual build is assumed. Null as long as those can't be read.
+    /// usual build is assumed. Null as long as those can't be read, and for what is over.
     /// </summary>
     public Order? Asked(OrderForm form, Order? before)
     {
+        if (before?.Stage is Stage.HandedOver or Stage.Cancelled)
+        {
+            return null;
+        }
+
         problems.Clear();
         var order = Order(form, before is not null && Stages.IsPlanned(before.Stage) ? before.Stage : Stage.Booked) with { Cutting = null };
         var isUnread = problems.Exists(p => p.Where == "route" || p.Where.StartsWith("tier-", StringComparison.Ordinal));

@@ -7,6 +7,7 @@ using Bakehouse.Domain.Cakes;
 /// <summary>Asks "can we?" shortly after each change of what was typed, and again when the book changes.</summary>
 public sealed partial class OrderPage
 {
+    // Nobody waits for so little, and whoever types on is not asked for after each letter.
     private static readonly TimeSpan AskAfter = TimeSpan.FromMilliseconds(250);
     private ITimer? soon;
     private CancellationTokenSource? inquiry;
@@ -40,10 +41,17 @@ public sealed partial class OrderPage
         var order = Taken is null && Book.State.Shop is not null ? Reader.Asked(Form, InBook) : null;
         try
         {
-            await Show(order is null ? null : await Book.Ask(order, mine.Token), mine);
-            if (Can is { IsWhole: false } first)
+            var first = order is null ? null : await Book.Ask(order, mine.Token);
+            if (order is not null && first is null)
             {
-                await Show(await Book.AskFurther(first, mine.Token), mine);
+                AskSoon();
+                return;
+            }
+
+            await Show(first, mine);
+            if (first is not null && await Book.AskFurther(first, mine.Token) is { } whole)
+            {
+                await Show(whole, mine);
             }
         }
         catch (OperationCanceledException)

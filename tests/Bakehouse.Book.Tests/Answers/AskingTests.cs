@@ -23,7 +23,7 @@ public sealed class AskingTests(ITestOutputHelper output)
         var (yes, no, offers) = (0, 0, 0);
         for (var i = 0; i < Asks; i++)
         {
-            var can = await Whole(disk, Random(chance));
+            var can = await disk.Asked(Random(chance));
             foreach (var fit in can.Offers.Where(o => o.Kind != OfferKind.Moves).Select(o => o.Fit).Append(can.Earliest).Append(can.Wished).OfType<Fit>().Where(f => f.IsYes))
             {
                 Proves(disk, fit);
@@ -44,7 +44,7 @@ public sealed class AskingTests(ITestOutputHelper output)
         using var disk = await Busy(4);
         var head = disk.Book.State.Head;
         var order = BookOnDisk.Order("Asked", day: 24, hour: 14, inches: [8, 6]);
-        var can = await Whole(disk, order);
+        var can = await disk.Asked(order);
         Assert.Equal(head, disk.Book.State.Head);
         Assert.True(can.Wished.IsYes);
 
@@ -54,21 +54,18 @@ public sealed class AskingTests(ITestOutputHelper output)
         Assert.Equal(Rows(can.Wished.Proof!, order.Id), Rows(taken, order.Id));
     }
 
-    /// <summary>One pair of hands between two cakes: the new one fits if the others make way, and what was offered is what is written.</summary>
+    /// <summary>A full Saturday: where one more fits only if another makes way, that is offered, and what was offered is what is written.</summary>
     [Fact]
     public async Task Where_others_can_make_way_it_is_offered_with_what_moves_and_taken_so_nobody_is_late()
     {
         using var disk = await Busy(18);
         output.WriteLine($"{disk.Book.State.Orders.Count} orders");
         var chance = new Random(20261128);
-        var (fails, late) = (0, 0);
-        for (var i = 0; i < 80; i++)
+        for (var i = 0; i < 20; i++)
         {
             var order = Random(chance) with { Decoration = Decoration.Rich };
-            order = order with { Handover = order.Handover with { At = new LocalDateTime(2026, 10, chance.Next(17, 18), chance.Next(9, 16), 0) } };
-            var first = (await disk.Book.Ask(order, TestContext.Current.CancellationToken)).Wished;
-            (fails, late) = (fails + (first.IsYes ? 0 : 1), late + (first.Late > 0 ? 1 : 0));
-            if (first.Late == 0 || (await Whole(disk, order)).Offers.FirstOrDefault(o => o.Kind == OfferKind.Moves) is not { } offer)
+            order = order with { Handover = order.Handover with { At = new LocalDateTime(2026, 10, 17, chance.Next(9, 16), 0) } };
+            if ((await disk.Asked(order)).Offers.FirstOrDefault(o => o.Kind == OfferKind.Moves) is not { } offer)
             {
                 continue;
             }
@@ -85,7 +82,7 @@ public sealed class AskingTests(ITestOutputHelper output)
             return;
         }
 
-        Assert.Fail($"Nobody could make way in eighty asks, of which {fails} failed and {late} were late.");
+        Assert.Fail("Nobody could make way in twenty asks.");
     }
 
     /// <summary>By trying every half hour: none before the earliest fits.</summary>
@@ -94,12 +91,12 @@ public sealed class AskingTests(ITestOutputHelper output)
     {
         using var disk = await Busy(5);
         var order = BookOnDisk.Order("Soon", day: 24, hour: 14, inches: [10, 8]);
-        var earliest = (await Whole(disk, order)).Earliest!.Order.Handover.At;
+        var earliest = (await disk.Asked(order)).Earliest!.Order.Handover.At;
         var zone = DateTimeZoneProviders.Tzdb[BookOnDisk.Shop.Zone];
         var soonest = disk.Clock.GetCurrentInstant().InZone(zone).LocalDateTime;
         for (var at = soonest.Date.AtMidnight(); at < earliest; at = at.PlusMinutes(30))
         {
-            Assert.False((await disk.Book.Ask(order with { Handover = order.Handover with { At = at } }, TestContext.Current.CancellationToken)).Wished.IsYes, $"{at}");
+            Assert.False((await disk.Book.Ask(order with { Handover = order.Handover with { At = at } }, TestContext.Current.CancellationToken))!.Wished.IsYes, $"{at}");
         }
     }
 
@@ -111,7 +108,7 @@ public sealed class AskingTests(ITestOutputHelper output)
     public async Task What_the_shop_does_not_do_is_said_with_the_next_time_that_it_does(int day, int hour, string said)
     {
         using var disk = new BookOnDisk();
-        var can = await Whole(disk, BookOnDisk.Order(day: day, hour: hour));
+        var can = await disk.Asked(BookOnDisk.Order(day: day, hour: hour));
         Assert.False(can.Wished.IsYes);
         Assert.Contains(said, string.Join(' ', can.Wished.Reasons.Select(r => r.Sentence + r.Try)), StringComparison.OrdinalIgnoreCase);
         Assert.True(Assert.Single(can.Offers, o => o.Kind == OfferKind.Time).Fit.IsYes);
@@ -129,7 +126,7 @@ public sealed class AskingTests(ITestOutputHelper output)
             await disk.Write(BookOnDisk.Order($"Full {i}", day: 17, hour: 10 + i, inches: [10, 8]) with { Decoration = Decoration.Rich });
         }
 
-        var can = await Whole(disk, BookOnDisk.Order("One more", day: 17, hour: 12, inches: [10, 8, 6]) with { Decoration = Decoration.Rich });
+        var can = await disk.Asked(BookOnDisk.Order("One more", day: 17, hour: 12, inches: [10, 8, 6]) with { Decoration = Decoration.Rich });
         Assert.False(can.Wished.IsYes);
         output.WriteLine($"{can.Wished.Late} min late; {can.Decides}; {string.Join("; ", can.Offers.Select(o => $"{o.Kind} {o.Fit.Order.Handover.At}"))}");
         Assert.Equal(Scarce.Hands, can.Decides!.What);
@@ -138,13 +135,13 @@ public sealed class AskingTests(ITestOutputHelper output)
 
     /// <summary>However many ask at once, nobody waits for ever and the others still get their answer.</summary>
     [Fact]
-    public async Task Too_many_at_once_are_sent_away_with_a_reason()
+    public async Task Of_too_many_at_once_some_must_ask_again_and_the_others_are_answered()
     {
         using var disk = await Busy(3);
         var answers = await Task.WhenAll(Enumerable.Range(0, 30).Select(_ => disk.Book.Ask(BookOnDisk.Order(day: 24), TestContext.Current.CancellationToken)));
-        Assert.True(answers.Count(a => a.Wished.IsYes) >= 12);
-        Assert.All(answers.Where(a => !a.Wished.IsYes), a => Assert.Equal("Too many ask at once.", a.Wished.Reasons[0].Sentence));
-        Assert.True((await disk.Book.Ask(BookOnDisk.Order(day: 24), TestContext.Current.CancellationToken)).Wished.IsYes);
+        Assert.True(answers.Count(a => a is { Wished.IsYes: true }) >= 12);
+        Assert.All(answers, a => Assert.True(a is null or { Wished.IsYes: true }));
+        Assert.True((await disk.Book.Ask(BookOnDisk.Order(day: 24), TestContext.Current.CancellationToken))!.Wished.IsYes);
     }
 
     private static async Task<BookOnDisk> Busy(int cakes)
@@ -154,7 +151,7 @@ public sealed class AskingTests(ITestOutputHelper output)
         for (var i = 0; i < cakes; i++)
         {
             var order = BookOnDisk.Order($"Busy {i}", day: days[i % days.Length], hour: 10 + (i / days.Length * 2), inches: i % 2 == 0 ? [10, 8] : [8]);
-            if ((await disk.Book.Ask(order, TestContext.Current.CancellationToken)).Wished.IsYes)
+            if ((await disk.Book.Ask(order, TestContext.Current.CancellationToken))!.Wished.IsYes)
             {
                 Assert.Empty((await disk.Write(order)).Late);
             }
@@ -174,8 +171,21 @@ public sealed class AskingTests(ITestOutputHelper output)
         };
     }
 
-    private static async Task<CanWe> Whole(BookOnDisk disk, Order order) =>
-        await disk.Book.AskFurther(await disk.Book.Ask(order, TestContext.Current.CancellationToken), TestContext.Current.CancellationToken);
+    /// <summary>A name put right moves nothing, so the answer is the plan as it hangs; a day moved is asked anew. What has gone is not asked for.</summary>
+    [Fact]
+    public async Task Of_an_order_that_stands_only_what_its_plan_depends_on_is_asked_anew()
+    {
+        using var disk = await Busy(5);
+        var state = disk.Book.State;
+        var order = state.Orders[1];
+        var named = (await disk.Book.Ask(order with { Customer = order.Customer with { Name = "Mosse" } }, TestContext.Current.CancellationToken))!.Wished;
+        Assert.True(named.IsYes);
+        Assert.All(state.Orders, o => Assert.Equal(Rows(state.Wall!, o.Id), Rows(named.Proof!, o.Id)));
+
+        var moved = (await disk.Book.Ask(order with { Handover = order.Handover with { At = order.Handover.At.PlusDays(5) } }, TestContext.Current.CancellationToken))!.Wished;
+        Assert.NotEqual(Rows(state.Wall!, order.Id), Rows(moved.Proof!, order.Id));
+        Assert.All(state.Orders.Where(o => o.Id != order.Id), o => Assert.Equal(Rows(state.Wall!, o.Id), Rows(moved.Proof!, o.Id)));
+    }
 
     private static void Proves(BookOnDisk disk, Fit fit)
     {

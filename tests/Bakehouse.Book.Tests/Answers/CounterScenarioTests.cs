@@ -23,7 +23,7 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
     public async Task Three_tiered_cakes_on_one_Saturday_do_not_fit_a_home_kitchen_and_the_rest_is_offered_another_day()
     {
         using var disk = await Open(Home);
-        var answers = await AskAndTake(disk, Saturday());
+        var answers = await AskAndTake(disk, OneSaturday());
         Assert.True(answers[0].Wished.IsYes);
         Assert.All(answers.Where(a => !a.Wished.IsYes), a =>
         {
@@ -41,7 +41,7 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
         [
             [new Shift(Friday, new(9, 0), new(17, 0))],
             [new Shift(Thursday, new(15, 0), new(19, 0)), new Shift(Friday, new(15, 0), new(19, 0))],
-            [new Shift(Friday, new(15, 0), new(19, 0)), new Shift(Saturday_, new(7, 0), new(11, 0))],
+            [new Shift(Friday, new(15, 0), new(19, 0)), new Shift(Saturday, new(7, 0), new(11, 0))],
         ];
         foreach (var hours in eightHours)
         {
@@ -63,7 +63,7 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
             Shelves = [.. Home.Shelves, .. Cold("f2", ShelfKind.Fridge, "Fridge 2", 3, 60, 60, 30), .. Cold("c1", ShelfKind.CoolRoom, "Cool room", 1, 120, 60, 60)],
         };
         using var disk = await Open(helped);
-        var answers = await AskAndTake(disk, Saturday());
+        var answers = await AskAndTake(disk, OneSaturday());
         Assert.All(answers.Where(a => a.Wished.IsYes), a => Assert.NotNull(a.Wished.Proof));
         return disk.Book.State.Orders.Count == 3;
     }
@@ -77,7 +77,7 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
         Assert.Equal(AnswerKind.Accepted, (await disk.Enter(new OpenSample(BookOnDisk.NewId(), "", "counter"))).Kind);
         var order = BookOnDisk.Order("Asked", day: 16, hour: 14, inches: [10, 6]) with { Portions = new Portions(40, Cut.Dessert) };
         Assert.Equal(40, BuildSheet.Of(order).Portions(Cut.Dessert));
-        var can = await Whole(disk, order);
+        var can = await disk.Asked(order);
         output.WriteLine(Said(can));
         Assert.True(can.Wished.IsYes, Said(can));
         Assert.InRange(can.Wished.Spare, 30, 24 * 60);
@@ -88,7 +88,7 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
     {
         People =
         [
-            new Person("ines", "Ines", "star", Role.Owner, Skills.All, [.. new[] { Monday, Tuesday, Wednesday, Thursday, Friday }.Select(d => new Shift(d, new(9, 0), new(15, 0))), new Shift(Saturday_, new(7, 0), new(15, 30))], []),
+            new Person("ines", "Ines", "star", Role.Owner, Skills.All, [.. new[] { Monday, Tuesday, Wednesday, Thursday, Friday }.Select(d => new Shift(d, new(9, 0), new(15, 0))), new Shift(Saturday, new(7, 0), new(15, 30))], []),
             new Person("wren", "Wren", "bell", Role.Counter, [Skills.Counter, Skills.Box, Skills.Clean], [new Shift(Friday, new(9, 0), new(13, 0))], []),
         ],
         Ovens = [new Oven("oven1", "Oven", OvenKind.Fan, 2, Length.FromCentimetres(44), Length.FromCentimetres(36))],
@@ -100,12 +100,10 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
         Settings = BookOnDisk.Shop.Settings with { OnDrum = false },
     };
 
-    private const IsoDayOfWeek Saturday_ = IsoDayOfWeek.Saturday;
-
     private static IEnumerable<Shelf> Cold(string id, ShelfKind kind, string unit, int levels, int width, int depth, int clear) => Enumerable.Range(1, levels)
         .Select(l => new Shelf($"{id}l{l}", kind, unit, l, Length.FromCentimetres(width), Length.FromCentimetres(depth), Length.FromCentimetres(clear)));
 
-    private static IReadOnlyList<Order> Saturday() =>
+    private static IReadOnlyList<Order> OneSaturday() =>
     [
         BookOnDisk.Order("A", day: 17, hour: 10, inches: [10, 8, 6]),
         Lemon(BookOnDisk.Order("C", day: 17, hour: 12, inches: [10, 8, 6])),
@@ -128,7 +126,7 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
         List<CanWe> answers = [];
         foreach (var order in orders)
         {
-            answers.Add(await Whole(disk, order));
+            answers.Add(await disk.Asked(order));
             output.WriteLine(Said(answers[^1]));
             if (answers[^1].Wished.IsYes || answers[^1].Offers.Any(o => o.Kind == OfferKind.Moves))
             {
@@ -138,9 +136,6 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
 
         return answers;
     }
-
-    private static async Task<CanWe> Whole(BookOnDisk disk, Order order) =>
-        await disk.Book.AskFurther(await disk.Book.Ask(order, TestContext.Current.CancellationToken), TestContext.Current.CancellationToken);
 
     private static string Said(CanWe can) =>
         $"{can.Wished.Order.Customer.Name}: {(can.Wished.IsYes ? "yes" : "no")}, spare {can.Wished.Spare}, late {can.Wished.Late}, {can.Decides}; {string.Join("; ", can.Wished.Reasons.Select(r => r.Sentence))}"

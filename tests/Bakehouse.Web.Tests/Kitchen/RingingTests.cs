@@ -135,7 +135,7 @@ public sealed class RingingTests
         Assert.Contains("sweep", storage.GetConnection().GetAllItemsFromSet("recurring-jobs"));
     }
 
-    /// <summary>Hangfire that takes no job and no recurring one: the loop rings, and whoever listens to the bell hears it.</summary>
+    /// <summary>Hangfire that takes no job: the loop rings, and whoever listens to the bell hears it.</summary>
     [Fact]
     public async Task A_rope_that_tears_takes_no_ring_along()
     {

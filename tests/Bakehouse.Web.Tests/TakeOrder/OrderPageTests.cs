@@ -14,18 +14,8 @@ using NodaTime;
 using NodaTime.Testing;
 
 /// <summary>The counter, on Tuesday 13 October 2026 at 11:30 in London: what is typed is drawn, kept, checked and never lost.</summary>
-public sealed class OrderPageTests : BunitContext
+public sealed class OrderPageTests : CounterContext
 {
-    private readonly BookInHand book = new();
-    private readonly FakeTimeProvider time = new(Cakes.Now.ToDateTimeOffset());
-
-    public OrderPageTests()
-    {
-        Services.AddSingleton<IBook>(book);
-        Services.AddSingleton<IClock>(new FakeClock(Cakes.Now));
-        Services.AddSingleton<TimeProvider>(time);
-    }
-
     [Fact]
     public void Both_counts_are_big_and_compared_with_what_is_wanted()
     {
@@ -54,7 +44,7 @@ public sealed class OrderPageTests : BunitContext
         var page = Open();
         Tap(page, "6+10");
         Assert.Empty(page.FindAll(".cake-side .danger"));
-        book.State = book.State with { Shop = book.State.Shop! with { Settings = book.State.Shop.Settings with { TwoPeopleFromKg = 5 } } };
+        Book.State = Book.State with { Shop = Book.State.Shop! with { Settings = Book.State.Shop.Settings with { TwoPeopleFromKg = 5 } } };
         Type(page, "count", "40");
         Assert.Contains("Two people lift", page.Find(".cake-side .danger").TextContent, StringComparison.Ordinal);
     }
@@ -84,7 +74,7 @@ public sealed class OrderPageTests : BunitContext
         Assert.Empty(expected.Except(told));
         Assert.All(told, id => Assert.Single(page.FindAll($"#{id}")));
         Assert.Equal("soon", page.Find("#day").GetAttribute("value"));
-        Assert.Empty(book.State.Orders);
+        Assert.Empty(Book.State.Orders);
     }
 
     [Theory]
@@ -136,7 +126,7 @@ public sealed class OrderPageTests : BunitContext
         var page = Filled("24/10", "14");
         Type(page, "name", name);
         Tap(page, "Take the order");
-        Assert.Equal(name, Assert.Single(book.State.Orders).Customer.Name);
+        Assert.Equal(name, Assert.Single(Book.State.Orders).Customer.Name);
         Assert.Empty(page.FindAll("script"));
     }
 
@@ -146,7 +136,7 @@ public sealed class OrderPageTests : BunitContext
         var page = Filled("24/10", "14");
         page.Find("[aria-label='Tier 1: height in cm']").Input("10,5");
         Tap(page, "Take the order");
-        Assert.Equal(10.5m, Assert.Single(book.State.Orders).Tiers[0].Height.Centimetres);
+        Assert.Equal(10.5m, Assert.Single(Book.State.Orders).Tiers[0].Height.Centimetres);
     }
 
     [Fact]
@@ -157,13 +147,13 @@ public sealed class OrderPageTests : BunitContext
         Type(page, "cut-hour", "12");
         Assert.Contains("Sun 25 Oct, 22 h after it leaves", page.Markup, StringComparison.Ordinal);
         Tap(page, "Take the order");
-        Assert.Equal(new LocalDateTime(2026, 10, 25, 12, 0), Assert.Single(book.State.Orders).Cutting);
+        Assert.Equal(new LocalDateTime(2026, 10, 25, 12, 0), Assert.Single(Book.State.Orders).Cutting);
     }
 
     [Fact]
     public void The_second_of_two_screens_sees_both_and_chooses()
     {
-        var order = book.Write(Cakes.Good(), "ines").Order!;
+        var order = Book.Write(Cakes.Good(), "ines").Order!;
         var (first, second) = (Open(order.Id), Open(order.Id));
         Type(first, "count", "50");
         Tap(first, "Write the change");
@@ -172,7 +162,7 @@ public sealed class OrderPageTests : BunitContext
         Assert.Contains("50 dessert", second.Find(".clash-table").TextContent, StringComparison.Ordinal);
         Assert.Contains("60 dessert", second.Find(".clash-table").TextContent, StringComparison.Ordinal);
         Tap(second, "Write mine over it");
-        var kept = Assert.Single(book.State.Orders);
+        var kept = Assert.Single(Book.State.Orders);
         Assert.Equal((60, 3), (kept.Portions.Count, kept.Version));
     }
 
@@ -181,8 +171,8 @@ public sealed class OrderPageTests : BunitContext
     {
         var page = Open();
         Type(page, "name", "Amara");
-        time.Advance(TimeSpan.FromSeconds(3));
-        page.WaitForAssertion(() => Assert.Contains(book.Heard, c => c is KeepDraft { Text: not null }));
+        Time.Advance(TimeSpan.FromSeconds(3));
+        page.WaitForAssertion(() => Assert.Contains(Book.Heard, c => c is KeepDraft { Text: not null }));
         var reloaded = Open();
         Assert.Equal("Amara", reloaded.Find("#name").GetAttribute("value"));
         Tap(reloaded, "Start again");
@@ -194,8 +184,8 @@ public sealed class OrderPageTests : BunitContext
     [Fact]
     public void A_full_day_is_told_before_the_order_is_taken_and_the_owner_may_go_beyond()
     {
-        book.State = book.State with { Shop = book.State.Shop! with { Settings = new(Caps: [new(IsoDayOfWeek.Saturday, 1)]) } };
-        book.Write(Cakes.Good(), "ines");
+        Book.State = Book.State with { Shop = Book.State.Shop! with { Settings = new(Caps: [new(IsoDayOfWeek.Saturday, 1)]) } };
+        Book.Write(Cakes.Good(), "ines");
         var page = Filled("24/10", "14");
         Assert.Empty(page.FindAll(".day-full"));
         Tap(page, "6+10");
@@ -203,42 +193,22 @@ public sealed class OrderPageTests : BunitContext
         Assert.Empty(page.FindAll("#beyond-cap"));
         Tap(page, "Take the order");
         Assert.Single(page.FindAll("#day.is-wrong"));
-        Assert.Single(book.State.Orders);
+        Assert.Single(Book.State.Orders);
 
         var hers = Filled("24/10", "14", "ines");
         Tap(hers, "6+10");
         hers.Find("#beyond-cap").Change(true);
         Tap(hers, "Take the order");
-        Assert.True(book.State.Orders.Single(o => o.Number == 402).BeyondCapAgreed);
+        Assert.True(Book.State.Orders.Single(o => o.Number == 402).BeyondCapAgreed);
     }
 
     [Fact]
     public void A_change_keeps_what_was_wrong_before_and_was_not_touched()
     {
-        var late = book.Write(Cakes.Good() with { Handover = new Handover(Way.Collect, new LocalDateTime(2026, 10, 13, 10, 0), "", 0) }, "ines").Order!;
+        var late = Book.Write(Cakes.Good() with { Handover = new Handover(Way.Collect, new LocalDateTime(2026, 10, 13, 10, 0), "", 0) }, "ines").Order!;
         var page = Open(late.Id);
         Type(page, "notes", "Left at the bell");
         Tap(page, "Write the change");
-        Assert.Equal("Left at the bell", Assert.Single(book.State.Orders).Notes);
+        Assert.Equal("Left at the bell", Assert.Single(Book.State.Orders).Notes);
     }
-
-    private IRenderedComponent<OrderPage> Open(Guid? id = null, string person = "wren") =>
-        Render<OrderPage>(p => p.AddCascadingValue(new Who(person, $"{person}'s screen")).Add(o => o.Id, id));
-
-    private IRenderedComponent<OrderPage> Filled(string day, string hour, string person = "wren")
-    {
-        var page = Open(person: person);
-        Type(page, "day", day);
-        Type(page, "hour", hour);
-        Type(page, "count", "20");
-        Tap(page, "one 8");
-        Tap(page, "None told");
-        Type(page, "name", "Amara Okafor");
-        return page;
-    }
-
-    private static void Type(IRenderedComponent<OrderPage> page, string field, string text) => page.Find($"#{field}").Input(text);
-
-    private static void Tap(IRenderedComponent<OrderPage> page, string name) =>
-        page.FindAll("button").First(b => (b.GetAttribute("aria-label") ?? b.QuerySelector("b")?.TextContent ?? b.TextContent.Trim()) == name).Click();
 }

@@ -21,6 +21,7 @@ public sealed class OneCakePageTests : BunitContext
         order = book.Write(Cakes.Good(), "ines").Order!;
         Services.AddSingleton<IBook>(book);
         Services.AddSingleton<IClock>(new FakeClock(Cakes.Now));
+        Services.AddSingleton<TimeProvider>(new MovableTime(Cakes.Now));
     }
 
     [Fact]

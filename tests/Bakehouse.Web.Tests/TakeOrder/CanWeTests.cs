@@ -1,0 +1,139 @@
+namespace Bakehouse.Web.Tests.TakeOrder;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
+using Bakehouse.Web.TakeOrder;
+using Bunit;
+using NodaTime;
+
+/// <summary>What the counter is told to "can we?", and what a tap on an offer does.</summary>
+public sealed class CanWeTests : CounterContext
+{
+    private static readonly Instant Ready = Instant.FromUtc(2026, 10, 23, 12, 0);
+
+    [Fact]
+    public void Yes_says_when_it_is_ready_how_much_is_to_spare_and_what_was_assumed()
+    {
+        var page = Asked(order => new CanWe(BookInHand.Yes(order), 1));
+        Assert.Equal("Yes", Word(page));
+        Assert.Contains("Friday 23 October at 14:00", Says(page), StringComparison.Ordinal);
+        Assert.Contains("so 1 h to spare", Says(page), StringComparison.Ordinal);
+        Assert.Contains("For 12 in, as nothing else was said", Says(page), StringComparison.Ordinal);
+        Assert.Equal("Take the order", MainButton(page));
+    }
+
+    [Fact]
+    public void Fewer_minutes_than_the_shop_wants_are_tight() =>
+        Assert.Equal("Tight", Word(Asked(order => new CanWe(BookInHand.Yes(order) with { Spare = 20 }, 1))));
+
+    [Theory]
+    [InlineData(Scarce.Hands, 0, "hands. One more pair between Thu 22 Oct, 13:00 and Fri 23 Oct, 13:00, for 1 h 30 of work, would do it.")]
+    [InlineData(Scarce.Cold, 45, "room in the cold. One more shelf from Thu 22 Oct, 13:00 to Fri 23 Oct, 13:00 would still leave it 45 min late.")]
+    [InlineData(Scarce.Machines, 0, "ovens and mixers. One more from Thu 22 Oct, 13:00 to Fri 23 Oct, 13:00, for 1 h 30, would do it.")]
+    public void What_decides_is_said_with_its_hours(Scarce what, int still, string says)
+    {
+        var page = Asked(order => Late(order) with
+        {
+            Decides = new Decides(what, Ready - Duration.FromHours(24), Ready, 90, still),
+            Offers = [new Offer(OfferKind.Time, BookInHand.Yes(order), 0, [])],
+        });
+        Assert.Equal("Other time", Word(page));
+        Assert.Contains("Not Fri 23 Oct, 14:00: it would be 2 h 20 late", Says(page), StringComparison.Ordinal);
+        Assert.Contains(says, Says(page).Replace('\u00A0', ' ').Replace('\u2009', ' '), StringComparison.Ordinal);
+        Assert.Null(MainButton(page));
+    }
+
+    [Fact]
+    public void Never_a_bare_no_where_a_sooner_time_is_known()
+    {
+        var page = Asked(order => Late(order) with { Earliest = BookInHand.Yes(order with { Handover = order.Handover with { At = new LocalDateTime(2026, 10, 20, 9, 0) } }), Decides = new Decides(Scarce.Time, null, null, 0, 140) });
+        Assert.Equal("Other time", Word(page));
+        Assert.Contains("The earliest is Tue 20 Oct, 09:00", Says(page), StringComparison.Ordinal);
+        Assert.Equal("No", Word(Asked(Late)));
+    }
+
+    /// <summary>The day, the finish, the tiers and their number: what the offer changes is in the form, the rest stays.</summary>
+    [Fact]
+    public void An_offer_taken_is_in_the_form_and_the_rest_stays()
+    {
+        var page = Asked(order => Late(order) with
+        {
+            Offers = [new Offer(OfferKind.Build, BookInHand.Yes(order with { Tiers = [order.Tiers[0]], Handover = order.Handover with { At = new LocalDateTime(2026, 10, 24, 10, 30) } }), 0, [])],
+        });
+        Tap(page, "6+10");
+        Type(page, "name", "Quill");
+        Answer(page);
+        page.Find(".offer button").Click();
+        Assert.Equal("2026-10-24", page.Find("#day").GetAttribute("value"));
+        Assert.Equal("10:30", page.Find("#hour").GetAttribute("value"));
+        Assert.Equal("28", page.Find("#count").GetAttribute("value"));
+        Assert.Equal("Quill", page.Find("#name").GetAttribute("value"));
+        Assert.Single(page.FindAll(".one-tier, [aria-label='Tier 1: height in cm']"));
+    }
+
+    /// <summary>Others move only for whoever took that offer, and no longer once something else is typed.</summary>
+    [Fact]
+    public void Others_make_way_only_when_that_offer_was_taken()
+    {
+        var page = Asked(order => Late(order) with { Offers = [new Offer(OfferKind.Moves, BookInHand.Yes(order), 3, [402])] });
+        Tap(page, "one 8");
+        Tap(page, "None told");
+        Type(page, "name", "Quill");
+        Type(page, "phone", "020 7946 0182");
+        Answer(page);
+        Assert.Contains("3 steps of 402 move, none late", page.Find(".offer").TextContent, StringComparison.Ordinal);
+        page.Find(".offer button").Click();
+        Assert.Equal("Yes", Word(page));
+        Assert.Contains("3 steps of 402 move, none late", Says(page), StringComparison.Ordinal);
+
+        Type(page, "name", "Quillon");
+        Answer(page);
+        Assert.Equal("Other time", Word(page));
+        page.Find(".offer button").Click();
+        Tap(page, "Take the order");
+        Assert.True(Book.Heard.OfType<WriteOrder>().Single().MayMove);
+    }
+
+    [Fact]
+    public void Nobody_is_asked_about_what_is_over()
+    {
+        var asked = 0;
+        Book.State = Book.State with { Orders = [Testing.Cakes.Good() with { Stage = Stage.HandedOver, Version = 1, Number = 401 }] };
+        Book.Asked = order =>
+        {
+            asked++;
+            return Late(order);
+        };
+        Answer(Open(Book.State.Orders[0].Id));
+        Assert.Equal(0, asked);
+    }
+
+    private static CanWe Late(Order order) =>
+        new(new Fit(order, Ready, -140, new Dictionary<string, int> { [order.Id.ToString("N")] = 140 }, BookInHand.Yes(order).Proof, []), 1);
+
+    private IRenderedComponent<OrderPage> Asked(Func<Order, CanWe> answer)
+    {
+        Book.Asked = answer;
+        var page = Open();
+        Type(page, "day", "fri 23 oct");
+        Type(page, "hour", "14");
+        Type(page, "count", "40");
+        Answer(page);
+        return page;
+    }
+
+    /// <summary>Lets the moment pass after which the page asks.</summary>
+    private void Answer(IRenderedComponent<OrderPage> page)
+    {
+        Time.Advance(TimeSpan.FromSeconds(1));
+        page.WaitForState(() => page.FindAll(".answer.is-old").Count == 0);
+    }
+
+    private static string Word(IRenderedComponent<OrderPage> page) => page.Find(".answer-word").TextContent.Trim();
+
+    private static string Says(IRenderedComponent<OrderPage> page) => page.Find(".answer-says").TextContent;
+
+    private static string? MainButton(IRenderedComponent<OrderPage> page) => page.FindAll(".answer-does .main") is [var main, ..] ? main.TextContent.Trim() : null;
+}
