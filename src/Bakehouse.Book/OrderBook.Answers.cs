@@ -4,6 +4,7 @@ using Bakehouse.Book.Answers;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Orders;
+using NodaTime;
 
 /// <summary>"Can we?": reads what stands, works on a thread of its own, writes nothing.</summary>
 public sealed partial class OrderBook
@@ -20,7 +21,11 @@ public sealed partial class OrderBook
     /// <inheritdoc/>
     public Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default) => Asked(a => a.Whole(first), cancel);
 
-    private async Task<CanWe?> Asked(Func<Asking, CanWe> ask, CancellationToken cancel)
+    /// <inheritdoc/>
+    public Task<DayAnswer?> AskDay(LocalDate day, Order order, LocalTime? hour, CancellationToken cancel = default) => Asked(a => a.On(day, order, hour), cancel);
+
+    private async Task<T?> Asked<T>(Func<Asking, T> ask, CancellationToken cancel)
+        where T : class
     {
         var (state, now) = (State, clock.GetCurrentInstant());
         try

@@ -66,6 +66,13 @@ public sealed class BookInHand : IBook
 
     public Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default) => Task.FromResult<CanWe?>(Asked(first.Wished.Order) with { IsWhole = true });
 
+    /// <summary>How a day stands: as the shop is open, unless told.</summary>
+    public Func<LocalDate, Order, LocalTime?, DayAnswer?>? AskedDay { get; set; }
+
+    public Task<DayAnswer?> AskDay(LocalDate day, Order order, LocalTime? hour, CancellationToken cancel = default) => Task.FromResult(AskedDay is { } told
+        ? told(day, order, hour)
+        : State.Shop!.HoursOn(day).Count == 0 ? new DayAnswer(day, DayStands.Shut, null) : new DayAnswer(day, DayStands.Yes, day + (hour ?? new LocalTime(17, 30))));
+
     /// <summary>What a command would do; nothing, unless told.</summary>
     public Func<Command, Foreseen>? Future { get; set; }
 

@@ -32,6 +32,26 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
         };
     }
 
+    /// <summary>How one day stands for that cake, at the wished hour or else at another of it.</summary>
+    /// <param name="hour">The hour that was wished; null if any will do: then the last of the day is asked for.</param>
+    public DayAnswer On(LocalDate day, Order order, LocalTime? hour)
+    {
+        if (times.LastOn(day) is not { } last)
+        {
+            return new DayAnswer(day, DayStands.Shut, null);
+        }
+
+        var wish = hour is { } h && desk.Shop.HoursOn(day).Any(open => open.From <= h && h <= open.To) ? day + h : last;
+        var fit = Of(order with { Handover = order.Handover with { At = wish } });
+        if (!fit.IsYes)
+        {
+            fit = From(order, fit.Proof is null ? times.Next(order, day.AtMidnight()) : times.Next(order, wish.PlusMinutes(fit.Late)), day);
+        }
+
+        return fit is null ? new DayAnswer(day, DayStands.No, null)
+            : new DayAnswer(day, hour is null || fit.Order.Handover.At.TimeOfDay == hour ? DayStands.Yes : DayStands.OtherHour, fit.Order.Handover.At);
+    }
+
     /// <summary>Nearest to the wish first. A cake that was begun is not made another one.</summary>
     private IEnumerable<Offer?> Instead(Fit wished)
     {
@@ -79,9 +99,10 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
     private Week WeekWith(Order order, Wall wall) => Week.From(desk.OrdersWith(order), desk.Shop, desk.TicksWith(order), wall, desk.Now, desk.State.Hand);
 
     /// <summary>The first time from there on at which it fits, in steps of what each try is late by.</summary>
-    private Fit? From(Order order, LocalDateTime? at)
+    /// <param name="only">The one day on which it is looked for; null for any.</param>
+    private Fit? From(Order order, LocalDateTime? at, LocalDate? only = null)
     {
-        for (var tries = 0; at is { } time && tries < MostTries; tries++)
+        for (var tries = 0; at is { } time && (only is null || time.Date == only) && tries < MostTries; tries++)
         {
             var fit = Of(order with { Handover = order.Handover with { At = time } });
             if (fit.IsYes)

@@ -34,6 +34,9 @@ internal sealed class PickupTimes(Shop shop, Instant now)
     /// <summary>The first on a later day.</summary>
     public LocalDateTime? NextDay(Order order, LocalDateTime from) => Next(order, from.Date.PlusDays(1).AtMidnight());
 
+    /// <summary>The last half hour at which the shop is open that day; null when shut.</summary>
+    public LocalDateTime? LastOn(LocalDate day) => On(day).Select(at => (LocalDateTime?)at).LastOrDefault();
+
     private IEnumerable<LocalDateTime> On(LocalDate day) =>
         from hours in shop.HoursOn(day).OrderBy(h => h.From)
         from half in Enumerable.Range(0, 48)

@@ -89,6 +89,10 @@ public interface IBook
     /// <summary>The rest of an answer: the earliest time, what decides, what else could be. Null if too many ask at once.</summary>
     Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default);
 
+    /// <summary>How one day stands for an order as far as it is known; null if too many ask at once.</summary>
+    /// <param name="hour">The hour that was wished; null if any of the day will do.</param>
+    Task<DayAnswer?> AskDay(LocalDate day, Order order, LocalTime? hour, CancellationToken cancel = default);
+
     /// <summary>Every version of an order, oldest first, with who wrote it and when.</summary>
     Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default);
 

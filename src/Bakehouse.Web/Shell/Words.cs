@@ -37,6 +37,12 @@ public sealed class Words
     /// <summary>That instant on the shop's wall.</summary>
     public LocalDateTime Local(Instant instant) => instant.InZone(Zone).LocalDateTime;
 
+    /// <summary>"Oct".</summary>
+    public string Month(LocalDate day) => LocalDatePattern.Create("MMM", culture).Format(day);
+
+    /// <summary>"Fri".</summary>
+    public string Weekday(LocalDate day) => LocalDatePattern.Create("ddd", culture).Format(day);
+
     /// <summary>"Sat 24 Oct".</summary>
     public string Day(LocalDate day) => LocalDatePattern.Create("ddd d MMM", culture).Format(day);
 

@@ -22,7 +22,7 @@ public sealed class AnswerWords(Shop shop)
     {
         var at = can.Wished.Order.Handover.At;
         return can.Wished.IsYes ? $"{words.LongDay(at.Date)} at {words.Time(at.TimeOfDay)}"
-            : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at)}: it would be {Words.Minutes(can.Wished.Late)} late"
+            : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at)}: it would be {Whole(can.Wished.Late)} late"
             : can.Wished.Reasons[0].Sentence;
     }
 
@@ -65,16 +65,19 @@ public sealed class AnswerWords(Shop shop)
 
     private string Say(Decides decides)
     {
-        var then = decides.Still == 0 ? "would do it" : $"would still leave it {Words.Minutes(decides.Still)} late";
+        var then = decides.Still == 0 ? "would do it" : $"would still leave it {Whole(decides.Still)} late";
         return decides is { From: { } from, Until: { } until }
             ? decides.What switch
             {
-                Scarce.Hands => $"hands. One more pair between {At(from)} and {At(until)}, for {Words.Minutes(decides.Minutes)} of work, {then}.",
+                Scarce.Hands => $"hands. One more pair between {At(from)} and {At(until)}, for {Whole(decides.Minutes)} of work, {then}.",
                 Scarce.Cold => $"room in the cold. One more shelf from {At(from)} to {At(until)} {then}.",
-                _ => $"ovens and mixers. One more from {At(from)} to {At(until)}, for {Words.Minutes(decides.Minutes)}, {then}.",
+                _ => $"ovens and mixers. One more from {At(from)} to {At(until)}, for {Whole(decides.Minutes)}, {then}.",
             }
             : "time. Baking, cooling and setting take longer than there is, whoever helps.";
     }
+
+    /// <summary>A duration that does not break over two lines.</summary>
+    private static string Whole(long minutes) => Words.Minutes(minutes).Replace(' ', '\u00A0');
 
     private string At(NodaTime.Instant at) => words.DayAndTime(words.Local(at));
 }

@@ -60,11 +60,14 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
         return problems.Count == 0 ? tiers : null;
     }
 
+    /// <summary>The order as far as it is known, to ask whether it can be at its day and hour. Null as long as those can't be read.</summary>
+    public Order? Asked(OrderForm form, Order? before) => When(form) is null ? null : Known(form, before);
+
     /// <summary>
-    /// The order as far as it is known, to ask whether it can be: a day, an hour and either tiers or a number, for which the smallest
-    /// usual build is assumed. Null as long as those can't be read, and for what is over.
+    /// The order as far as it is known, whatever its day: either tiers or a number, for which the smallest usual build is assumed. Null as
+    /// long as those can't be read, and for what is over.
     /// </summary>
-    public Order? Asked(OrderForm form, Order? before)
+    public Order? Known(OrderForm form, Order? before)
     {
         if (before?.Stage is Stage.HandedOver or Stage.Cancelled)
         {
@@ -74,7 +77,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
         problems.Clear();
         var order = Order(form, before is not null && Stages.IsPlanned(before.Stage) ? before.Stage : Stage.Booked) with { Cutting = null };
         var isUnread = problems.Exists(p => p.Where == "route" || p.Where.StartsWith("tier-", StringComparison.Ordinal));
-        return When(form) is null || isUnread ? null
+        return isUnread ? null
             : order.Tiers.Count > 0 ? order
             : problems.Exists(p => p.Where == "count") || Builds.For(order.Portions, shop.Settings.Inches, CakeFigures.Of(shop)) is not { } build ? null
             : order with { Tiers = build };

@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.TakeOrder;
 
 using System.Globalization;
+using System.Text.Json;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
@@ -66,6 +67,9 @@ public sealed class OrderForm
     /// <summary>True while nothing has been typed.</summary>
     public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Tiers.Count == 0 && Name.Length == 0
         && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked;
+
+    /// <summary>What decides how much work it is and for when in the day, in one string to compare.</summary>
+    internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, Tiers, Finish, Decoration, Avoid, BeyondCapAgreed });
 
     /// <summary>The form filled with an order, to change it.</summary>
     public static OrderForm Of(Order order, Shop shop)

@@ -53,6 +53,8 @@ public sealed partial class OrderPage
             {
                 await Show(whole, mine);
             }
+
+            await AskDays(Taken is null && Book.State.Shop is not null ? Reader.Known(Form, InBook) : null, mine.Token);
         }
         catch (OperationCanceledException)
         {

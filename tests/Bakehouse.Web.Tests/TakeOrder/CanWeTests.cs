@@ -41,7 +41,7 @@ public sealed class CanWeTests : CounterContext
         });
         Assert.Equal("Other time", Word(page));
         Assert.Contains("Not Fri 23 Oct, 14:00: it would be 2 h 20 late", Says(page), StringComparison.Ordinal);
-        Assert.Contains(says, Says(page).Replace('\u00A0', ' ').Replace('\u2009', ' '), StringComparison.Ordinal);
+        Assert.Contains(says, Says(page), StringComparison.Ordinal);
         Assert.Null(MainButton(page));
     }
 
@@ -133,7 +133,7 @@ public sealed class CanWeTests : CounterContext
 
     private static string Word(IRenderedComponent<OrderPage> page) => page.Find(".answer-word").TextContent.Trim();
 
-    private static string Says(IRenderedComponent<OrderPage> page) => page.Find(".answer-says").TextContent;
+    private static string Says(IRenderedComponent<OrderPage> page) => page.Find(".answer-says").TextContent.Replace('\u00A0', ' ');
 
     private static string? MainButton(IRenderedComponent<OrderPage> page) => page.FindAll(".answer-does .main") is [var main, ..] ? main.TextContent.Trim() : null;
 }

@@ -57,6 +57,7 @@ public sealed class OrderPageTests : CounterContext
         Type(page, "day", "soon");
         Type(page, "hour", "25");
         Type(page, "route", "900");
+        Tap(page, "Cut on …");
         Type(page, "cut-day", "31/2");
         Type(page, "cut-hour", "noon");
         Type(page, "count", "10000");
@@ -143,6 +144,7 @@ public sealed class OrderPageTests : CounterContext
     public void A_cut_on_another_day_is_read_back_and_written()
     {
         var page = Filled("24/10", "14");
+        Tap(page, "Cut on …");
         Type(page, "cut-day", "25/10");
         Type(page, "cut-hour", "12");
         Assert.Contains("Sun 25 Oct, 22 h after it leaves", page.Markup, StringComparison.Ordinal);
