@@ -40,6 +40,14 @@ public static class SampleOrders
         new(11, 11, "Bellamy", "8", "vanilla", "buttercream", "Sky", "#CFE0EA"),
     ];
 
+    /// <summary>What the sample bakery sells by name.</summary>
+    public static IReadOnlyList<HouseCake> HouseCakes { get; } =
+    [
+        new("Lemon garden", Sized([8, 6], "lemon", "lemon-curd", "Primrose", "#F4E9B0", 101), Finish.Textured, Decoration.Simple),
+        new("Three in ivory", Sized([10, 8, 6], "vanilla", "raspberry-jam", "Ivory", "#F7F0E1", 102), Finish.Smooth, Decoration.Medium),
+        new("Cocoa round", Sized([8], "chocolate", "ganache", "Cocoa", "#8B5E45", 103), Finish.Smooth, Decoration.Simple),
+    ];
+
     /// <summary>The orders, numbered from 401; each pickup on the first open day at or after its place in the fortnight.</summary>
     public static IReadOnlyList<Order> From(LocalDate today, Shop shop) =>
         [.. Rows.Select((row, i) => Make(row, i, OpenDay(today.PlusDays(row.Day), shop, row.Address is null ? null : IsoDayOfWeek.Saturday)))];
@@ -47,11 +55,13 @@ public static class SampleOrders
     private static LocalDate OpenDay(LocalDate day, Shop shop, IsoDayOfWeek? only) =>
         Enumerable.Range(0, 14).Select(day.PlusDays).First(d => shop.HoursOn(d).Count > 0 && (only is null || d.DayOfWeek == only));
 
+    private static List<CakeTier> Sized(IReadOnlyList<int> inches, string sponge, string filling, string colour, string swatch, int index) =>
+        [.. inches.Select((across, t) => new CakeTier(Id(index, t + 1), Length.FromInches(across), Length.FromCentimetres(10), 4, sponge, filling, [new CoatColour(colour, swatch, 1)]))];
+
     private static Order Make(Row row, int index, LocalDate day)
     {
         var sizes = row.Tiers.Split('+').Reverse().Select(int.Parse).ToList();
-        var tiers = sizes.Select((inches, t) => new CakeTier(
-            Id(index, t + 1), Length.FromInches(inches), Length.FromCentimetres(10), 4, row.Sponge, row.Filling, [new CoatColour(row.Colour, row.Swatch, 1)])).ToList();
+        var tiers = Sized(sizes, row.Sponge, row.Filling, row.Colour, row.Swatch, index);
         var at = day + new LocalTime(row.Hour, 0);
         return new Order(
             Id(index, 0),

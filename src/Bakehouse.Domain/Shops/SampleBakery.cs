@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Shops;
 
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 
 /// <summary>
 /// The sample bakery, Tolliver Row Cakes: a small shop with two ovens, three and a half pairs of hands and two upright fridges.
@@ -32,7 +33,10 @@ public static class SampleBakery
         3,
         3,
         new ShopSettings(),
-        IsSample: true);
+        IsSample: true)
+    {
+        HouseCakes = SampleOrders.HouseCakes,
+    };
 
     private static List<Person> People() =>
     [

@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Shops;
 
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 
 /// <summary>The bakery itself: where it is, when it opens, who works there and on what. Edited as a whole, kept by version.</summary>
 /// <param name="Version">1 and up; each saved change adds one.</param>
@@ -27,6 +28,9 @@ public sealed record Shop(
     ShopSettings Settings,
     bool IsSample = false)
 {
+    /// <summary>Cakes that it sells by name; the counter takes one in a tap.</summary>
+    public IReadOnlyList<HouseCake> HouseCakes { get; init; } = [];
+
     /// <summary>The rows of opening hours of that day; empty when shut.</summary>
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>
         Closed.Contains(day) ? [] : [.. Hours.Where(h => h.Day == day.DayOfWeek)];

@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Shops;
 
 using System.Globalization;
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 
 /// <summary>Everything that may be wrong with a shop as it was set up, in one list.</summary>
 public static class ShopChecks
@@ -19,6 +20,7 @@ public static class ShopChecks
         .. Settings(shop.Settings),
         .. LastHands(shop),
         .. Caps(shop.Settings.Caps ?? []),
+        .. HouseCakeChecks.Problems(shop),
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>

@@ -12,6 +12,7 @@ public static class ShopFields
         "caps" => "Tiered cakes a day",
         "quiet" => "The bell is quiet",
         "hours" => "Open",
+        "house-cakes" => "House cakes",
         _ => Capital(field.Split('-') is [var kind, [>= '0' and <= '9', ..] at, var what] ? $"{kind} {at}, {what}" : field.Replace('-', ' ')),
     };
 
@@ -21,6 +22,7 @@ public static class ShopFields
         Where = problem.Where switch
         {
             "last hands" => "last-hands",
+            "house cakes" => "house-cakes",
             _ when problem.Where.StartsWith("cap", StringComparison.Ordinal) => "caps",
             _ => problem.Where,
         },

@@ -35,6 +35,8 @@ public sealed class ShopForm
     /// <summary>"21:00-06:00": when the bell keeps quiet about what can wait; "" for never.</summary>
     public string Quiet { get; set; } = "";
 
+    public IList<HouseCakeForm> HouseCakes { get; set; } = [];
+
     public IList<PersonForm> People { get; set; } = [new() { Hours = "Tue-Sat 06:00-14:00", Skills = [.. Bakehouse.Domain.Shops.Skills.All] }];
 
     public IList<OvenForm> Ovens { get; set; } = [new()];
@@ -45,6 +47,15 @@ public sealed class ShopForm
     [
         new(), new() { Level = "2" }, new() { Level = "3" }, new() { Kind = ShelfKind.Freezer, Unit = "Freezer 1", Clear = "25" },
     ];
+}
+
+/// <summary>A house cake that stays, perhaps under another name.</summary>
+public sealed class HouseCakeForm
+{
+    /// <summary>Its name in the book.</summary>
+    public string Was { get; set; } = "";
+
+    public string Name { get; set; } = "";
 }
 
 /// <summary>One person as typed.</summary>

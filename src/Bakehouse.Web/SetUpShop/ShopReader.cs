@@ -48,7 +48,10 @@ public sealed class ShopReader(Shop? before)
 
         return (new Shop(
             form.Version, name, form.Zone.Trim(), hours, before?.Closed ?? [], people, ovens, bowls, shelves,
-            racks, benches, turntables, settings, before?.IsSample ?? false), []);
+            racks, benches, turntables, settings, before?.IsSample ?? false)
+        {
+            HouseCakes = [.. form.HouseCakes.SelectMany(f => (before?.HouseCakes ?? []).Where(c => c.Name == f.Was).Select(c => c with { Name = f.Name.Trim() }))],
+        }, []);
     }
 
     /// <summary>The form filled with a shop.</summary>
@@ -64,6 +67,7 @@ public sealed class ShopReader(Shop? before)
         Benches = Say(shop.BenchPlaces),
         Turntables = Say(shop.Turntables),
         Version = shop.Version,
+        HouseCakes = [.. shop.HouseCakes.Select(c => new HouseCakeForm { Was = c.Name, Name = c.Name })],
         LastHands = shop.Settings.LastHands is { } last ? WeeklyHours.Say(last) : "",
         Caps = WeeklyCaps.Write(shop.Settings.Caps ?? []),
         Quiet = shop.Settings is { QuietFrom: { } from, QuietTo: { } to } ? $"{WeeklyHours.Say(from)}-{WeeklyHours.Say(to)}" : "",

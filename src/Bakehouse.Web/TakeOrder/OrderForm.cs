@@ -2,6 +2,7 @@ namespace Bakehouse.Web.TakeOrder;
 
 using System.Globalization;
 using System.Text.Json;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
@@ -64,9 +65,50 @@ public sealed class OrderForm
 
     public bool BeyondCapAgreed { get; set; }
 
+    /// <summary>Name of the house cake that was tapped last, else "".</summary>
+    public string HouseCake { get; set; } = "";
+
     /// <summary>True while nothing has been typed.</summary>
     public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Tiers.Count == 0 && Name.Length == 0
         && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked;
+
+    /// <summary>The same cake once more for the same customer: day, hour, inscription and notes are new, and so is the question of allergies; what was told stays to be read back.</summary>
+    public static OrderForm Again(Order order, Shop shop)
+    {
+        var form = Of(order, shop);
+        (form.Id, form.Number, form.Version, form.Stage) = (Guid.NewGuid(), 0, 0, Stage.Enquiry);
+        (form.Day, form.Hour, form.CutDay, form.CutHour, form.Inscription, form.Notes) = ("", "", "", "", "", "");
+        (form.WiderAboveAgreed, form.BeyondCapAgreed) = (false, false);
+        form.Tiers = OwnIds(form.Tiers);
+        if (form.Allergies == AllergyKind.NoneTold)
+        {
+            form.Allergies = AllergyKind.NotAsked;
+        }
+
+        return form;
+    }
+
+    /// <summary>Fills in the build of a house cake; as many portions as it has where no number was said.</summary>
+    public void Take(HouseCake cake, Shop shop)
+    {
+        HouseCake = cake.Name;
+        Tiers = OwnIds([.. cake.Tiers.Reverse().Select(t => TierForm.Of(t, shop.Settings.Inches))]);
+        (Finish, Decoration) = (cake.Finish, cake.Decoration);
+        if (Count.Trim().Length == 0 && BuildSheet.Try(cake.Tiers, cake.Finish, CakeFigures.Of(shop)) is { } sheet)
+        {
+            Count = sheet.Portions(Cut).ToString(CultureInfo.InvariantCulture);
+        }
+    }
+
+    private static IList<TierForm> OwnIds(IList<TierForm> tiers)
+    {
+        foreach (var tier in tiers)
+        {
+            tier.Id = Guid.NewGuid();
+        }
+
+        return tiers;
+    }
 
     /// <summary>What decides how much work it is and for when in the day, in one string to compare.</summary>
     internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, Tiers, Finish, Decoration, Avoid, BeyondCapAgreed });

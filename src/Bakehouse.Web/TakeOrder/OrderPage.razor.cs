@@ -108,6 +108,14 @@ public sealed partial class OrderPage : IAsyncDisposable
             Form = kept;
         }
 
+        if (Asks is { } again)
+        {
+            // Kept before the address is left, so that a reload does not begin it once more.
+            LayAside(OrderForm.Again(again, Shop));
+            await WriteDraft(JsonSerializer.Serialize(Form));
+            Navigation.NavigateTo("/order", replace: true);
+        }
+
         Draw();
         AskSoon();
     }
@@ -228,10 +236,16 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private void StartAgain()
     {
-        Before = Form.IsBlank ? null : Form;
-        Form = Fresh();
-        Problems = [];
+        LayAside(Fresh());
         Touched();
+    }
+
+    /// <summary>Another form takes the place of what was typed, which a tap brings back for ten seconds.</summary>
+    private void LayAside(OrderForm next)
+    {
+        Before = Form.IsBlank ? null : Form;
+        Form = next;
+        Problems = [];
         undoing?.Dispose();
         undoing = Time.CreateTimer(_ => _ = InvokeAsync(() => { Before = null; StateHasChanged(); }), null, UndoFor, Timeout.InfiniteTimeSpan);
     }

@@ -35,6 +35,8 @@ public sealed partial class OneCakePage : IDisposable
 
     private string Country => Book.State.Shop?.Settings.Country ?? "GB";
 
+    private Domain.Shops.Role? Role => Book.State.Shop?.PersonOf(Here.Person)?.Role;
+
     private LocalDate Today => Said.Now(Clock).Date;
 
     /// <summary>When it goes out of the door: a delivery leaves before it arrives.</summary>

@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Tests.Entries;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using NodaTime;
@@ -53,6 +54,22 @@ public sealed class ShopEntryTests
         Assert.Equal(AnswerKind.Accepted, first.Kind);
         Assert.Equal(AnswerKind.Clash, second.Kind);
         Assert.Equal(("Tolliver Row", 2), (disk.Book.State.Shop!.Name, disk.Book.State.Shop.Version));
+    }
+
+    /// <summary>A name under which a cake is sold moves no step, whatever is planned.</summary>
+    [Fact]
+    public async Task A_house_cake_leaves_the_plan_as_it_hangs()
+    {
+        using var disk = new BookOnDisk();
+        var order = (await disk.Write(BookOnDisk.Order(day: 24))).Order!;
+        var wall = disk.Book.State.Wall;
+        var shop = disk.Book.State.Shop!;
+        var answer = await Set(disk, shop with { HouseCakes = [HouseCake.Of("Garden party", order)] }, "ines");
+        Assert.Equal(AnswerKind.Accepted, answer.Kind);
+        Assert.Equal(PlanFile.Write(wall!.Plan), PlanFile.Write(disk.Book.State.Wall!.Plan));
+        disk.Reopen();
+        var kept = Assert.Single(disk.Book.State.Shop!.HouseCakes);
+        Assert.Equal(("Garden party", order.Tiers[0].Diameter), (kept.Name, kept.Tiers[0].Diameter));
     }
 
     [Fact]

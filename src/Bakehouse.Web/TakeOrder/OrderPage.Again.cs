@@ -1,0 +1,23 @@
+namespace Bakehouse.Web.TakeOrder;
+
+using Bakehouse.Domain.Orders;
+using Microsoft.AspNetCore.Components;
+
+/// <summary>The same cake once more: from the page of a cake, or for a customer who was here before.</summary>
+public sealed partial class OrderPage
+{
+    /// <summary>Number of the order whose cake is made again, from the address.</summary>
+    [SupplyParameterFromQuery]
+    public int? Again { get; set; }
+
+    private Order? Asks => Again is { } number && Id is null ? Book.State.Orders.FirstOrDefault(o => o.Number == number) : null;
+
+    /// <summary>Day and hour that were said already stay; what else was typed comes back by a tap.</summary>
+    private void TakeAgain(Order order)
+    {
+        var (day, hour, phone) = (Form.Day, Form.Hour, Form.Phone);
+        LayAside(OrderForm.Again(order, Shop));
+        (Form.Day, Form.Hour, Form.Phone) = (day, hour, phone.Trim().Length > 0 ? phone : Form.Phone);
+        Touched();
+    }
+}
