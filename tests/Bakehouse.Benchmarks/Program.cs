@@ -1,8 +1,17 @@
 using System.CommandLine;
+using Bakehouse.Benchmarks.Published;
 using Bakehouse.Benchmarks.Weeks;
 
-var root = new RootCommand("Measure the planner on a folder of problems. Results are CSV with the machine, the budget and the date in each row.")
+namespace Bakehouse.Benchmarks;
+
+/// <summary>Measures the planner on folders of problems.</summary>
+internal static class Program
 {
-    WeeksCommand.Build(),
-};
-return await root.Parse(args).InvokeAsync();
+    private static Task<int> Main(string[] args) =>
+        new RootCommand("Measure the planner on a folder of problems. Results are CSV with the machine, the budget and the date in each row.")
+        {
+            WeeksCommand.Build(),
+            PsplibCommand.Build(),
+            PsplibMaxCommand.Build(),
+        }.Parse(args).InvokeAsync();
+}
