@@ -15,8 +15,8 @@ internal sealed partial class CakeStepsMaker
         var decor = Enumerable.Range(1, sittings).Select(i => Add(null, "decorate", minutes / sittings, i)).ToList();
         for (var i = 0; i < tiers.Count; i++)
         {
-            var footprint = ShelfRoom.Footprint(tiers[i].Tier, OnDrum(i));
-            Wait(coated[i], stacked ?? decor[0], "coat", stacked is null ? "decorate" : "stack", footprint, ShelfRoom.HeightCm([tiers[i].Tier]));
+            var piece = ShelfRoom.OnBoard(tiers[i].Tier, OnDrum(i));
+            Wait(coated[i], stacked ?? decor[0], "coat", stacked is null ? "decorate" : "stack", piece, ShelfRoom.HeightCm([tiers[i].Tier]));
         }
 
         if (stacked is not null)
@@ -36,7 +36,7 @@ internal sealed partial class CakeStepsMaker
     private string Stack() => Add(null, "stack", (Method.OperationOf("stack").Each * (tiers.Count - 1)) + (4 * sheet.Rods), count: sheet.TwoLower ? 2 : 1);
 
     private void Stands(string from, string to, string operation, string next) =>
-        Wait(from, to, operation, next, ShelfRoom.Footprint(order.Tiers[0], true), ShelfRoom.HeightCm(order.Tiers));
+        Wait(from, to, operation, next, ShelfRoom.OnBoard(order.Tiers[0], true), ShelfRoom.HeightCm(order.Tiers));
 
     private (string Ready, string Out) HandOver(string decorated)
     {

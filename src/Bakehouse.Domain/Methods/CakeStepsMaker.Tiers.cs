@@ -16,18 +16,18 @@ internal sealed partial class CakeStepsMaker
         var cuts = tier.Tier.Layers - tier.Pans;
         var fill = Add(id, "fill", (4 * Math.Sqrt(f) * cuts / 2) + (10 * Math.Pow(f, 0.7) * Math.Max(1, tier.Build.Fillings) / 3.0));
         var crumb = Add(id, "crumb", Method.OperationOf("crumb").Minutes * Math.Pow(f, 0.8));
-        var footprint = ShelfRoom.Footprint(tier.Tier, onDrum);
+        var piece = ShelfRoom.OnBoard(tier.Tier, onDrum);
         var height = ShelfRoom.HeightCm([tier.Tier]);
         foreach (var layers in wrapped)
         {
-            Wait(layers, fill, "wrap", "fill", ShelfRoom.Footprint(tier.Tier, false), height);
+            Wait(layers, fill, "wrap", "fill", ShelfRoom.OnBoard(tier.Tier, false), height);
         }
 
-        Wait(fill, crumb, "fill", "crumb", footprint, height, least: tier.Filling.SettleMinutes);
+        Wait(fill, crumb, "fill", "crumb", piece, height, least: tier.Filling.SettleMinutes);
         if (order.Finish != Finish.SemiNaked)
         {
             var coat = Add(id, "coat", Method.OperationOf("coat").Minutes * Math.Pow(f, 0.8));
-            Wait(crumb, coat, "crumb", "coat", footprint, height);
+            Wait(crumb, coat, "crumb", "coat", piece, height);
         }
 
         if (tier.Filling.Cooked)

@@ -1,7 +1,7 @@
 namespace Bakehouse.Domain.Methods;
 
 using Bakehouse.Domain.Cakes;
-using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
@@ -61,11 +61,11 @@ internal sealed partial class CakeStepsMaker
         return key;
     }
 
-    /// <summary>On a shelf, by footprint and height.</summary>
-    private void Wait(string from, string to, string operation, string next, Length footprint, int height, int? least = null)
+    /// <summary>On a shelf, by its shape from above and its height.</summary>
+    private void Wait(string from, string to, string operation, string next, Piece piece, int height, int? least = null)
     {
         var wait = Method.WaitOf(operation, next);
-        var standings = wait.In.SelectMany(i => Places.OnShelves(shop, i, footprint, height, least)).ToList();
+        var standings = wait.In.SelectMany(i => Places.OnShelves(shop, i, piece, height, least)).ToList();
         // Where no shelf takes it the wait still stands, in the tallest shelf of its kind, so that the planner can say which shelf is too small.
         if (standings.Count == 0)
         {
@@ -74,7 +74,7 @@ internal sealed partial class CakeStepsMaker
 
         if (standings.Count > 0)
         {
-            holds.Add(new Hold($"{from}>{to}", from, to, ShelfRoom.Needed(footprint), height, standings, null));
+            holds.Add(new Hold($"{from}>{to}", from, to, ShelfRoom.Needed(piece), height, standings, null) { Piece = piece });
         }
     }
 

@@ -1,6 +1,6 @@
 namespace Bakehouse.Domain.Methods;
 
-using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 
@@ -28,15 +28,15 @@ public static class Places
     /// <summary>All stores of the shop.</summary>
     public static IReadOnlyList<Store> Of(Shop shop) =>
     [
-        .. shop.Shelves.Select(s => new Store(s.Id, Kind(s), s.Kind != ShelfKind.CoolRoom, (int)s.Clear.Centimetres, ShelfRoom.Places(s), [])),
+        .. shop.Shelves.Select(s => new Store(s.Id, Kind(s), s.Kind != ShelfKind.CoolRoom, (int)s.Clear.Centimetres, ShelfRoom.Places(s), []) { Floor = Room.Of(s) }),
         new Store("rack", "rack", false, 60, shop.RackPlaces, []),
-        new Store("bench", "bench", false, 120, shop.BenchPlaces * ShelfRoom.BenchPlaces, []),
+        new Store("bench", "bench", false, 120, shop.BenchPlaces * ShelfRoom.BenchPlaces, []) { Floor = ShelfRoom.Bench(shop.BenchPlaces) },
         new Store("tubs", "tubs", true, 30, TubPlaces, []),
         new Store(None, None, false, 999, 9999, []),
     ];
 
     /// <summary>The shelves of that kind that take the footprint and height, and bench where the wait allows it.</summary>
-    public static IEnumerable<Standing> OnShelves(Shop shop, WaitIn wait, Length footprint, int height, int? least)
+    public static IEnumerable<Standing> OnShelves(Shop shop, WaitIn wait, Piece piece, int height, int? least)
     {
         if (wait.Kind is "bench" or None)
         {
@@ -44,7 +44,7 @@ public static class Places
         }
 
         return shop.Shelves
-            .Where(s => Kind(s) == wait.Kind && ShelfRoom.Holds(s, footprint, height))
+            .Where(s => Kind(s) == wait.Kind && ShelfRoom.Holds(s, piece, height))
             .Select(s => new Standing(s.Id, Least(wait, least), wait.Most));
     }
 

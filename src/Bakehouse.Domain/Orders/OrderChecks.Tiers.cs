@@ -2,7 +2,7 @@ namespace Bakehouse.Domain.Orders;
 
 using System.Globalization;
 using Bakehouse.Domain.Cakes;
-using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Shops;
 using static System.FormattableString;
@@ -102,23 +102,40 @@ public static partial class OrderChecks
             yield return new Problem(field, size, $"No oven takes a pan that wide; the widest is {Text(widest)} in.", "Choose a smaller tier, or bake it in two halves and write that into Notes.");
         }
 
-        var footprint = ShelfRoom.Footprint(tier, index == 0 && (shop.Settings.OnDrum || order.Tiers.Count == 1));
-        var fridges = shop.Shelves.Where(s => s.Kind == ShelfKind.Fridge).ToList();
-        if (!fridges.Exists(s => ShelfRoom.Holds(s, footprint, ShelfRoom.HeightCm([tier]))))
+        foreach (var problem in Stands(tier, index == 0 && (shop.Settings.OnDrum || order.Tiers.Count == 1), shop, field, size))
         {
-            yield return new Problem(field, size, NoShelf(fridges, footprint, ShelfRoom.HeightCm([tier])), "Choose a smaller tier.");
+            yield return problem;
         }
     }
 
-    /// <summary>What no shelf has enough of: width, height, or rows behind each other, in which shelves are counted.</summary>
-    private static string NoShelf(List<Shelf> fridges, Length footprint, int height)
+    /// <summary>A tier on a fridge shelf: what is missing in centimetres, and which shelf to pull out.</summary>
+    private static IEnumerable<Problem> Stands(CakeTier tier, bool onDrum, Shop shop, string field, string value)
     {
-        var wide = fridges.Where(s => footprint <= s.Width && footprint <= s.Depth).ToList();
-        var widest = fridges.Count == 0 ? 0 : fridges.Max(s => Math.Min(s.Width.Centimetres, s.Depth.Centimetres));
-        return wide.Count == 0 ? Invariant($"On its board it needs {footprint.Centimetres:0.#} cm of shelf; the widest fridge shelf has {widest:0.#} cm.")
-            : wide.TrueForAll(s => s.Clear.Centimetres < height) ? Invariant($"On its board it needs {height} cm of height; the highest fridge shelf that is wide enough has {wide.Max(s => s.Clear.Centimetres):0.#} cm.")
-            : Invariant($"On its board it is {footprint.Centimetres:0.#} cm deep. Shelves are counted in rows of 30 cm, and no fridge shelf has two behind each other.");
+        var (piece, height) = (ShelfRoom.OnBoard(tier, onDrum), ShelfRoom.HeightCm([tier]));
+        var fridges = shop.Shelves.Where(s => s.Kind == ShelfKind.Fridge).ToList();
+        if (fridges.Exists(s => ShelfRoom.Holds(s, piece, height)))
+        {
+            yield break;
+        }
+
+        var wide = fridges.Where(s => Room.Of(s).Takes(piece)).ToList();
+        const string smaller = "Choose a smaller tier.";
+        yield return wide.Count == 0
+            ? new Problem(field, value, NotWide(fridges, piece), smaller)
+            : new Problem(field, value, Invariant($"On its board it needs {height} cm of height; the highest fridge shelf that is wide enough has {wide.Max(s => s.Clear.Centimetres):0.#} cm."), Pull(shop, piece, height) + smaller);
     }
+
+    private static string NotWide(List<Shelf> fridges, Piece piece)
+    {
+        var widest = fridges.Count == 0 ? 0 : fridges.Max(s => Math.Min(s.Width.Centimetres, s.Depth.Centimetres));
+        return Invariant($"On its board it needs {piece.Wide / 10:0.#} cm of shelf both ways; the largest fridge shelf has {widest:0.#} cm one way.");
+    }
+
+    /// <summary>The height is written on the Shop page, too, as the plan goes by that.</summary>
+    private static string Pull(Shop shop, Piece piece, int height) =>
+        PulledShelf.For(shop, ShelfKind.Fridge, piece, height) is { } pulled ? $"{pulled.Sentence} Write that height under Shop, and take level {Text(pulled.Out.Level)} out there. Or: "
+        : PulledShelf.For(shop, ShelfKind.Fridge, piece, height, allowed: false) is { } asked ? $"If level {Text(asked.Out.Level)} of {asked.Out.Unit} can be pulled out, say so under Shop. Or: "
+        : "";
 
     private static IEnumerable<Problem> WiderAbove(Order order, bool owner)
     {

@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Planning;
 
 using System.Globalization;
 using System.Text.Json;
+using Bakehouse.Domain.Cakes.Packing;
 
 /// <summary>
 /// One object of a file with its path; each wrong or missing field adds a problem and yields a harmless value, so that
@@ -68,6 +69,25 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
     /// <summary>The two turn times.</summary>
     public int[] Pair(string name) =>
         Has(name) || Missing(name) ? new JsonRow(element.GetProperty(name), Join(name), problems).Numbers(2) : [0, 0];
+
+    /// <summary>Width and depth in millimetres, above 0 and at most 20 m; null if left out.</summary>
+    public Floor? Sizes(string name)
+    {
+        if (!Has(name))
+        {
+            return null;
+        }
+
+        var e = element.GetProperty(name);
+        List<double> sizes = e.ValueKind == JsonValueKind.Array ? [.. e.EnumerateArray().Select(n => n.ValueKind == JsonValueKind.Number && n.TryGetDouble(out var mm) && mm <= 20_000 ? mm : 0)] : [];
+        if (sizes is [> 0, > 0])
+        {
+            return new Floor(sizes[0], sizes[1]);
+        }
+
+        Say(name, WeekFile.Short(e.GetRawText()), "This must be width and depth in millimetres, above 0 and up to 20000.", "Write it as [550, 600].");
+        return null;
+    }
 
     /// <summary>A list of whole numbers that must be there.</summary>
     public IReadOnlyList<int> Whole(string name)

@@ -46,7 +46,7 @@ public static partial class Judge
         where !batch.IsMix && batch.Machine is not null && at.Machines.ContainsKey(batch.Machine)
         let oven = at.Machines[batch.Machine!]
         let pans = batch.Members.SelectMany(m => m.Bake?.Pans ?? []).ToList()
-        where pans.TrueForAll(p => oven.Fits.GetValueOrDefault(p) > 0) && !StandOnLevels(oven, pans)
+        where pans.TrueForAll(p => oven.Fits.GetValueOrDefault(p) > 0) && !(oven.Deck is { } deck ? StandOnDecks(deck, oven.Levels, pans) : StandOnLevels(oven, pans))
         select new Breach("M4", $"The pans {string.Join(", ", pans)} of the load with {batch.Name} do not stand on {oven.Levels} levels of {oven.Id}.", batch.Name, batch.Span.From);
 
     /// <summary>Exact: tries levels for the pans, widest first; shares of a level are whole parts of one common number.</summary>

@@ -18,7 +18,7 @@ public static partial class Judge
             .. T1(at), .. T2(at),
             .. M1(at), .. M2(at), .. M3(at), .. M4(at), .. M5(at), .. M6(at), .. M7(at),
             .. A1(at), .. A2(at), .. A3(at),
-            .. S1(at), .. S2(at), .. S3(at), .. S4(at), .. S5(at), .. S6(at),
+            .. S1(at), .. S2(at), .. S3(at), .. S4(at), .. S5(at), .. S6(at), .. S7(at),
             .. K1(at), .. K2(at), .. P1(at), .. X1(at), .. X2(at),
         ];
         return new Verdict(breaches, LevelsOf(at, breaches.Count));

@@ -1,5 +1,7 @@
 namespace Bakehouse.Domain.Planning;
 
+using Bakehouse.Domain.Cakes.Packing;
+
 /// <summary>
 /// One planning problem: everything that must be made, by whom, on what, where it may stand meanwhile and when it
 /// is promised. Plain data; time is a whole number of elapsed minutes from <see cref="Epoch"/>, and every start,
@@ -85,7 +87,11 @@ public sealed record Machine(
     IReadOnlyList<Span> Down,
     CleanDown? Clean,
     int Levels,
-    IReadOnlyDictionary<int, int> Fits);
+    IReadOnlyDictionary<int, int> Fits)
+{
+    /// <summary>One level of an oven as the floor for pans with their air; null where pans are only counted.</summary>
+    public Floor? Deck { get; init; }
+}
 
 /// <summary>How long a wet clean-down takes and who may do it.</summary>
 public sealed record CleanDown(int Minutes, string Skill);
@@ -100,7 +106,11 @@ public sealed record Air(string Allergen, int Settle);
 /// <param name="Kind">fridge, freezer, cool, rack, bench, van, tubs or none.</param>
 /// <param name="Cold">True if time here does not count on a food clock.</param>
 /// <param name="Clear">Clear height in cm.</param>
-public sealed record Store(string Id, string Kind, bool Cold, int Clear, int Places, IReadOnlyList<Span> Down);
+public sealed record Store(string Id, string Kind, bool Cold, int Clear, int Places, IReadOnlyList<Span> Down)
+{
+    /// <summary>The rectangle on which things stand; null where they are only counted.</summary>
+    public Floor? Floor { get; init; }
+}
 
 /// <summary>A choice that the plan makes once, such as where an order is stacked.</summary>
 public sealed record Choice(string Id, IReadOnlyList<string> Options);
@@ -139,7 +149,11 @@ public sealed record Step(
 /// <summary>Between two steps a thing stands somewhere, from the end of one to the start of the next.</summary>
 /// <param name="Height">cm, 0 if it does not matter.</param>
 /// <param name="In">Where it may stand, each with its own least and most minutes.</param>
-public sealed record Hold(string Id, string From, string To, int Places, int Height, IReadOnlyList<Standing> In, Taken? If);
+public sealed record Hold(string Id, string From, string To, int Places, int Height, IReadOnlyList<Standing> In, Taken? If)
+{
+    /// <summary>What stands there, from above, with its gap; null where it is only counted.</summary>
+    public Piece? Piece { get; init; }
+}
 
 /// <summary>A store in which a hold may stand, with the least and most minutes there.</summary>
 public sealed record Standing(string Store, int Least, int Most);

@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Planning;
 
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -67,7 +68,7 @@ public sealed partial record Week
     [
         .. shop.Bowls.Select(b => new Machine(b.Id, MachineKind.Bowl, 5, 10, [], new CleanDown(30, Skills.Clean), 0, new Dictionary<int, int>())),
         .. shop.Ovens.Select(o => new Machine(o.Id, MachineKind.Oven, 5, 15, [], null, o.Levels,
-            Enumerable.Range(3, 16).ToDictionary(d => d, d => DeckFit.Pans(o, d)))),
+            Enumerable.Range(3, 16).ToDictionary(d => d, d => DeckFit.Pans(o, d))) { Deck = Room.Of(o) }),
         new Machine("stove", MachineKind.Bowl, 0, 5, [], null, 0, new Dictionary<int, int>()),
     ];
 

@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Planning;
 
 using System.Globalization;
+using Bakehouse.Domain.Cakes.Packing;
 using NodaTime.Text;
 
 /// <summary>Field by field from a file's rows to a week; the defaults are those of the format.</summary>
@@ -26,7 +27,7 @@ internal sealed class WeekReader(JsonRow root)
             [.. root.Rows("machines", true).Select(Machine)],
             [.. root.Rows("families", true).Select(r => new Family(r.Id(), r.Amounts("limit", true)))],
             [.. root.Rows("air").Select(r => new Air(r.Text("allergen"), r.Number("settle")))],
-            [.. root.Rows("stores", true).Select(r => new Store(r.Id(), r.Text("kind"), r.Flag("cold", true), r.Number("clear"), r.Number("places"), r.Spans("down")))],
+            [.. root.Rows("stores", true).Select(r => new Store(r.Id(), r.Text("kind"), r.Flag("cold", true), r.Number("clear"), r.Number("places"), r.Spans("down")) { Floor = r.Sizes("floor") })],
             [.. root.Rows("choices").Select(r => new Choice(r.Id(), r.Texts("options", true)))],
             [.. root.Rows("steps", true).Select(Step)],
             [.. root.Rows("holds", true).Select(Hold)],
@@ -84,7 +85,10 @@ internal sealed class WeekReader(JsonRow root)
             r.Below("clean") is { } clean ? new CleanDown(clean.Number("minutes"), clean.Text("skill")) : null,
             r.Number("levels", 0),
             fits.Where(f => int.TryParse(f.Key, NumberStyles.None, CultureInfo.InvariantCulture, out _))
-                .ToDictionary(f => int.Parse(f.Key, CultureInfo.InvariantCulture), f => f.Value));
+                .ToDictionary(f => int.Parse(f.Key, CultureInfo.InvariantCulture), f => f.Value))
+        {
+            Deck = r.Sizes("deck"),
+        };
     }
 
     private static Step Step(JsonRow r) => new(
@@ -109,7 +113,10 @@ internal sealed class WeekReader(JsonRow root)
         r.Number("places", 1),
         r.Number("height", 0),
         [.. r.Rows("in", true).Select(i => i.TextAndNumbers(2)).Select(i => new Standing(i.Text, i.Numbers[0], i.Numbers[1]))],
-        TakenOf(r));
+        TakenOf(r))
+    {
+        Piece = r.Sizes("round") is { } round ? Piece.Round(round.Wide) : r.Sizes("square") is { } square ? new Piece(square.Wide, square.Deep, false) : null,
+    };
 
     private static Taken? TakenOf(JsonRow r)
     {

@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Planning;
 
 using System.Globalization;
 using System.Text.Json;
+using Bakehouse.Domain.Cakes.Packing;
 using NodaTime.Text;
 
 /// <summary>Field by field from a week to its file; what has its default is left out where the format allows.</summary>
@@ -70,6 +71,7 @@ internal static class WeekWriter
             json.WriteBoolean("cold", s.Cold);
             json.WriteNumber("clear", s.Clear);
             json.WriteNumber("places", s.Places);
+            Sizes(json, "floor", s.Floor);
             Spans(json, "down", s.Down);
         });
         Rows(json, "choices", week.Choices, c =>
@@ -93,6 +95,7 @@ internal static class WeekWriter
         }
 
         json.WriteNumber("levels", machine.Levels);
+        Sizes(json, "deck", machine.Deck);
         Amounts(json, "fits", machine.Fits.Select(f => new KeyValuePair<string, int>(f.Key.ToString(CultureInfo.InvariantCulture), f.Value)));
     }
 
@@ -104,6 +107,11 @@ internal static class WeekWriter
             Text(json, ("id", h.Id), ("from", h.From), ("to", h.To));
             json.WriteNumber("places", h.Places);
             json.WriteNumber("height", h.Height);
+            if (h.Piece is { } piece)
+            {
+                Sizes(json, piece.IsRound ? "round" : "square", new Floor(piece.Wide, piece.Deep));
+            }
+
             Pairs(json, "in", h.In.Select(i => (i.Store, new[] { i.Least, i.Most })));
             If(json, h.If);
         });
@@ -219,6 +227,15 @@ internal static class WeekWriter
     private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts) => List(json, name, texts, json.WriteStringValue);
 
     private static void Numbers(Utf8JsonWriter json, string name, IEnumerable<int> numbers) => List(json, name, numbers, json.WriteNumberValue);
+
+    /// <summary>Width and depth in millimetres.</summary>
+    private static void Sizes(Utf8JsonWriter json, string name, Floor? floor)
+    {
+        if (floor is { } it)
+        {
+            List(json, name, [it.Wide, it.Deep], json.WriteNumberValue);
+        }
+    }
 
     private static void Spans(Utf8JsonWriter json, string name, IEnumerable<Span> spans) =>
         List(json, name, spans, s => List(json, null, [s.From, s.To], json.WriteNumberValue));

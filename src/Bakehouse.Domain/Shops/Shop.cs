@@ -162,7 +162,8 @@ public enum ShelfKind
 /// <param name="Unit">The cupboard that it is in, as people call it: "Fridge 1".</param>
 /// <param name="Level">Counted from below, 1 and up.</param>
 /// <param name="Clear">Clear height above it.</param>
-public sealed record Shelf(string Id, ShelfKind Kind, string Unit, int Level, Length Width, Length Depth, Length Clear);
+/// <param name="PullsOut">True if the owner says that it can be pulled out, so that the one below it has more height.</param>
+public sealed record Shelf(string Id, ShelfKind Kind, string Unit, int Level, Length Width, Length Depth, Length Clear, bool PullsOut = false);
 
 /// <summary>The shop's own habits, each with a default from common practice.</summary>
 /// <param name="Inches">True if tiers are named in inches, false for centimetres.</param>

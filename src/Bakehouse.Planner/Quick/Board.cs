@@ -62,6 +62,8 @@ internal sealed partial class Board
         Array.Fill(Rows, new Row(-1, 0, -1));
         Stands = new int[shop.Links.Length];
         Array.Fill(Stands, -1);
+        OnShelf = new Neighbours(shop.StorePlaces.Length, shop.Links.Length);
+        (sizes, beside) = (new int[shop.Links.Length + 1], new (int, int, int)[shop.Links.Length]);
         CloseWhatIsDown();
     }
 
@@ -86,6 +88,7 @@ internal sealed partial class Board
         other.nextInRun.CopyTo(nextInRun, 0);
         other.Rows.CopyTo(Rows, 0);
         other.Stands.CopyTo(Stands, 0);
+        OnShelf.CopyFrom(other.OnShelf);
         other.Runs.CopyTo(Runs, 0);
         Cleans.Clear();
         Cleans.AddRange(other.Cleans);
@@ -123,15 +126,19 @@ internal sealed partial class Board
     /// <summary>Last grain in [from, to) at which no piece is free, or -1.</summary>
     public int ToolTaken(int tool, int from, int to) => LastAbove(tools, tool, from, to, shop.ToolCount[tool] - 1);
 
-    /// <summary>Last grain in [from, to) at which so many places are not free, or -1.</summary>
-    public int StoreFull(int store, int from, int to, int places) => LastAbove(stores, store, from, to, shop.StorePlaces[store] - places);
+    /// <summary>Last grain in [from, to) at which its places are not free or it can't be put down beside what stands there, or -1.</summary>
+    public int StoreFull(int store, int from, int to, Link link)
+    {
+        var full = LastAbove(stores, store, from, to, shop.StorePlaces[store] - link.Places);
+        return Math.Max(full, CrowdedLast(store, Math.Max(from, full + 1), to, link));
+    }
 
-    /// <summary>First grain in [from, to) at which so many places are not free, or <paramref name="to"/>.</summary>
-    public int StoreFullFirst(int store, int from, int to, int places)
+    /// <summary>First grain in [from, to) at which its places are not free or it can't be put down, or <paramref name="to"/>.</summary>
+    public int StoreFullFirst(int store, int from, int to, Link link)
     {
         var at = stores.AsSpan((store * grains) + from, to - from)
-            .IndexOfAnyExceptInRange(short.MinValue, (short)Math.Min(Closed - 1, shop.StorePlaces[store] - places));
-        return at < 0 ? to : from + at;
+            .IndexOfAnyExceptInRange(short.MinValue, (short)Math.Min(Closed - 1, shop.StorePlaces[store] - link.Places));
+        return CrowdedFirst(store, from, at < 0 ? to : from + at, link);
     }
 
     public void UseTools(Act act, int start, short by)
@@ -146,12 +153,14 @@ internal sealed partial class Board
     public void Stand(Link link, int store)
     {
         Stands[link.Index] = store;
+        OnShelf.Add(store, link.Index);
         Add(stores, store, End(shop.Acts[link.From]), Rows[link.To].Start, (short)link.Places);
     }
 
     public void Unstand(Link link)
     {
         Add(stores, Stands[link.Index], End(shop.Acts[link.From]), Rows[link.To].Start, (short)-link.Places);
+        OnShelf.Remove(Stands[link.Index], link.Index);
         Stands[link.Index] = -1;
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bakehouse.Domain.Planning;
 
 namespace Bakehouse.Planner.Quick;
@@ -63,12 +64,16 @@ internal static class Impossible
         if (link.In.Length == 0)
         {
             yield return new Reason(
-                $"Before \"{act.Step.Name}\" it stands {link.Hold.Height} cm high and takes {link.Places} places: no place where it may stand is that tall and that large.",
+                string.Create(CultureInfo.InvariantCulture, $"Before \"{act.Step.Name}\" it stands {link.Hold.Height} cm high and {Takes(link)}: no place where it may stand is that tall and that large."),
                 "Clear a taller shelf, or stack on site.",
                 act.Step.Order,
                 act.Step.Id);
         }
     }
+
+    private static string Takes(Link link) => link.Hold.Piece is { } piece
+        ? string.Create(CultureInfo.InvariantCulture, $"is {piece.Wide / 10:0.#} cm wide with its gap")
+        : string.Create(CultureInfo.InvariantCulture, $"takes {link.Places} places");
 
     private static IEnumerable<Reason> OfClocks(Shop shop, Build build)
     {

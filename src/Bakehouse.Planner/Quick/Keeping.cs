@@ -97,7 +97,7 @@ internal sealed class Keeping(Shop shop, Board board, Standing standing)
         var place = Array.FindIndex(link.In, p => p.Store == store);
         var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
         if (place < 0 || to - from < link.In[place].Least || to - from > link.In[place].Most || (link.In[place].Passing && to > from)
-            || (to > from && board.StoreFull(store, from, to, link.Places) >= 0))
+            || (to > from && board.StoreFull(store, from, to, link) >= 0))
         {
             return false;
         }

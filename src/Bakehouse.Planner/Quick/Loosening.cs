@@ -72,7 +72,7 @@ internal sealed class Loosening(Shop shop, Board board, Standing standing)
     {
         var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
         var place = Array.FindIndex(link.In, p => (link.PinStore < 0 || link.PinStore == p.Store) && to - from >= p.Least && to - from <= p.Most
-            && !(p.Passing && to > from) && (to <= from || board.StoreFull(p.Store, from, to, p.Passing ? 0 : link.Places) < 0));
+            && !(p.Passing && to > from) && (to <= from || board.StoreFull(p.Store, from, to, link) < 0));
         if (to < from || place < 0)
         {
             return false;

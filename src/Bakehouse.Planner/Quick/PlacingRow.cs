@@ -263,7 +263,7 @@ internal sealed partial class Placing
         var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
         foreach (var gap in wall is null ? gaps : [.. gaps.OrderBy(g => g.Place.Store != wall.StoreOf(link))])
         {
-            if (at < gap.Low || at > gap.High || (to > from && board.StoreFull(gap.Place.Store, from, to, link.Places) >= 0))
+            if (at < gap.Low || at > gap.High || (to > from && board.StoreFull(gap.Place.Store, from, to, link) >= 0))
             {
                 continue;
             }

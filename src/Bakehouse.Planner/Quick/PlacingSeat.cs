@@ -90,7 +90,7 @@ internal sealed partial class Placing
             else if (low < to)
             {
                 low = Math.Max(low, 0);
-                low = Math.Max(low, board.StoreFull(place.Store, low, to, link.Places) + 1);
+                low = Math.Max(low, board.StoreFull(place.Store, low, to, link) + 1);
             }
 
             gaps[i] = new Gap(place, low == int.MaxValue ? low : low - act.Grains, to - place.Least - act.Grains);
@@ -109,7 +109,7 @@ internal sealed partial class Placing
             var high = Math.Min(shop.Grains, place.Passing ? end : end + place.Most);
             if (high > end)
             {
-                high = board.StoreFullFirst(place.Store, end, high, link.Places);
+                high = board.StoreFullFirst(place.Store, end, high, link);
             }
 
             gaps[i] = new Gap(place, end + place.Least, link.PinStore >= 0 && link.PinStore != place.Store ? -1 : high);

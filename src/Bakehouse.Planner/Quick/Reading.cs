@@ -51,6 +51,7 @@ internal sealed class Reading
             ToolCount = [.. week.Tools.Select(t => t.Count)],
             Machines = [.. week.Machines.Select(ReadMachine)],
             StorePlaces = [.. week.Stores.Select(s => s.Places)],
+            Floors = new Floors(week),
             StoreCold = [.. week.Stores.Select(s => s.Cold)],
             Air = [.. week.Air.Select(a => (Mask([a.Allergen]), Up(a.Settle)))],
             Clashing = acts.Where(a => a.IsMix).Aggregate(0UL, (m, a) => m | a.Has) & acts.Where(a => a.IsMix).Aggregate(0UL, (m, a) => m | a.Avoid),
@@ -118,7 +119,7 @@ internal sealed class Reading
         var places = hold.In.Select(o =>
         {
             var store = week.Stores[stores[o.Store]];
-            return new Place(stores[o.Store], Up(o.Least), o.Most / week.Grain, hold.Height > store.Clear || hold.Places > store.Places);
+            return new Place(stores[o.Store], Up(o.Least), o.Most / week.Grain, hold.Height > store.Clear || hold.Places > store.Places || (hold.Piece is { } piece && store.Floor?.Takes(piece) == false));
         });
         return new Link(index, hold, byId[hold.From], byId[hold.To], hold.Places, [.. places.Where(p => !p.Passing || p.Least == 0)]);
     }

@@ -77,7 +77,7 @@ internal sealed class Settling
         var place = Array.Find(link.In, p => p.Store == store);
         var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
         if (to < from || to - from < place.Least || to - from > place.Most || (place.Passing && to > from)
-            || (to > from && board.StoreFull(store, from, to, link.Places) >= 0))
+            || (to > from && board.StoreFull(store, from, to, link) >= 0))
         {
             return false;
         }

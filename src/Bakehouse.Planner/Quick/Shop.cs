@@ -29,6 +29,8 @@ internal sealed class Shop
 
     public required bool[] StoreCold { get; init; }
 
+    public required Floors Floors { get; init; }
+
     /// <summary>Allergens that settle out of the air: bit and grains.</summary>
     public required (ulong Bit, int Settle)[] Air { get; init; }
 
@@ -74,6 +76,11 @@ internal static class Packing
 {
     public static bool Fits(Machine oven, ulong pans, int[] diameters)
     {
+        if (oven.Deck is { } deck)
+        {
+            return Domain.Cakes.Packing.DeckLoad.Fit(deck, oven.Levels, [.. diameters.SelectMany((inches, d) => Enumerable.Repeat(inches, (int)((pans >> (8 * d)) & 255)))]);
+        }
+
         var whole = oven.Fits.Values.Where(n => n > 0).Aggregate(1L, Lcm);
         var shares = new List<long>();
         for (var d = 0; d < diameters.Length; d++)

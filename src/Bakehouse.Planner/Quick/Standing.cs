@@ -110,6 +110,6 @@ internal sealed class Standing
 
         var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
         var fitting = Array.FindAll(link.In, p => to - from >= p.Least && to - from <= p.Most);
-        return fitting.Where(p => to <= from || board.StoreFull(p.Store, from, to, link.Places) < 0).Concat(fitting).Concat(link.In).Select(p => p.Store).DefaultIfEmpty(-1).First();
+        return fitting.Where(p => to <= from || board.StoreFull(p.Store, from, to, link) < 0).Concat(fitting).Concat(link.In).Select(p => p.Store).DefaultIfEmpty(-1).First();
     }
 }

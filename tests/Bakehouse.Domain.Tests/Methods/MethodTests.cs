@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Tests.Methods;
 
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -96,8 +97,8 @@ public sealed class MethodTests
         var holds = CakeSteps.Of(order, SampleBakery.Shop).Holds;
         Hold Settling(int tier) => holds.Single(h => h.From == new StepKey(order.Id, order.Tiers[tier].Id, "fill", 1).ToString() && h.To == new StepKey(order.Id, order.Tiers[tier].Id, "crumb", 1).ToString());
         Assert.True(SampleBakery.Shop.Settings.OnDrum);
-        Assert.Equal(ShelfRoom.Needed(Length.FromInches(14) + Length.FromCentimetres(2)), Settling(0).Places);
-        Assert.Equal(ShelfRoom.Needed(Length.FromInches(8) + Length.FromCentimetres(4.5m)), Settling(1).Places);
+        Assert.Equal(Piece.Round((double)(Length.FromInches(14) + Length.FromCentimetres(2)).Millimetres), Settling(0).Piece);
+        Assert.Equal(Piece.Round((double)(Length.FromInches(8) + Length.FromCentimetres(4.5m)).Millimetres), Settling(1).Piece);
     }
 
     /// <summary>A coat of several colours: the crumb coat sets first all the same (common practice, no source: not optional).</summary>

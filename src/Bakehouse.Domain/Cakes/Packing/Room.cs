@@ -3,7 +3,7 @@ namespace Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Shops;
 
-/// <summary>Where pans stand on one level of an oven, and boards on a shelf. A first cut for counts of one size at a time.</summary>
+/// <summary>Where pans stand on one level of an oven, and boards on a shelf, with the gaps between.</summary>
 public static class Room
 {
     /// <summary>Between two pans, for the air: 2 cm (common practice, no source).</summary>
@@ -29,6 +29,16 @@ public static class Room
 
     /// <summary>What a board takes on a shelf, across: itself and the gap.</summary>
     public static Length Footprint(Board board) => board.Diameter + BetweenBoards;
+
+    /// <summary>A shelf as a floor: what stands there brings its gap with it.</summary>
+    public static Floor Of(Shelf shelf) => new(Mm(shelf.Width), Mm(shelf.Depth));
+
+    /// <summary>One level of an oven as a floor for <see cref="Pan"/>: the gap to the wall off, the half gap around each pan on.</summary>
+    public static Floor Of(Oven oven) => new(
+        Mm(oven.Width) - (2 * Mm(PanToWall)) + Mm(BetweenPans), Mm(oven.Depth) - (2 * Mm(PanToWall)) + Mm(BetweenPans));
+
+    /// <summary>A round pan named by its inches, with its rim and half the air between pans around it.</summary>
+    public static Piece Pan(int inches) => Piece.Round(Mm(Length.FromInches(inches) + Rim + BetweenPans));
 
     private static double Mm(Length length) => (double)length.Millimetres;
 }
