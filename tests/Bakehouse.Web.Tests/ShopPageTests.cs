@@ -112,13 +112,24 @@ public sealed class ShopPageTests : BunitContext
     }
 
     [Theory]
-    [InlineData("60", "2 rows of 30 cm, 1.1 m")]
-    [InlineData("45", "one row, 0.55 m")]
-    public void It_is_said_what_is_counted_of_a_shelf(string depth, string says)
+    [InlineData("60", "stands 4 of 8 in or 2 of 10 in")]
+    [InlineData("45", "stands 3 of 8 in or 1 of 10 in")]
+    public void It_is_said_how_many_tiers_a_shelf_stands(string depth, string says)
     {
         var page = Open();
         page.Find("#shelf-1-depth").Input(depth);
         Assert.Contains(says, page.Find("#shelf-1").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_shelf_can_be_pulled_out_only_when_the_owner_says_so()
+    {
+        Assert.All(SampleBakery.Shop.Shelves, s => Assert.False(s.PullsOut));
+        var page = Open();
+        Assert.False(page.Find("[aria-label='Shelf 1: can be pulled out']").HasAttribute("checked"));
+        page.Find("[aria-label='Shelf 1: can be pulled out']").Change(true);
+        Tap(page, "Write the change");
+        Assert.True(Assert.Single(book.State.Shop!.Shelves).PullsOut);
     }
 
     private IRenderedComponent<ShopPage> Open() => Render<ShopPage>(p => p.AddCascadingValue(new Who("ines", "office")));

@@ -160,7 +160,7 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
         return rest with { Stuck = [.. first.Reasons.Where(r => r.Order is { } id && stuck.Contains(Guid.Parse(id))), .. rest.Stuck] };
     }
 
-    private static Fitted Look(Week week, IReadOnlyList<Order> orders, Func<Week, CancellationToken, PlanOutcome> plan)
+    private Fitted Look(Week week, IReadOnlyList<Order> orders, Func<Week, CancellationToken, PlanOutcome> plan)
     {
         if (!orders.Any(o => Stages.IsPlanned(o.Stage)))
         {
@@ -170,7 +170,7 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
         var outcome = plan(week, CancellationToken.None);
         return outcome.Plan is { } made
             ? new Fitted(new Wall(week.Epoch, made), outcome.Late, [], Judge.Examine(week, made).Breaches)
-            : new Fitted(null, outcome.Late, outcome.Reasons, []);
+            : new Fitted(null, outcome.Late, [.. outcome.Reasons.Select(r => TooTall.With(r, week, shop))], []);
     }
 
     /// <summary>

@@ -16,6 +16,9 @@ public static class ShelfRoom
     /// <summary>A work bench is counted as 60 by 60 cm (common practice, no source).</summary>
     private const int BenchCm = 60;
 
+    /// <summary>Square metres of shelf that so many places are.</summary>
+    public static decimal SquareMetres(int places) => places * Place / 10_000;
+
     /// <summary>Places of a shelf, up.</summary>
     public static int Places(Shelf shelf) => (int)Math.Ceiling(shelf.Width.Centimetres * shelf.Depth.Centimetres / Place);
 

@@ -123,4 +123,7 @@ public sealed class ShelfForm
     public string Depth { get; set; } = "60";
 
     public string Clear { get; set; } = "30";
+
+    /// <summary>It can be pulled out, so that the one below it has more height.</summary>
+    public bool PullsOut { get; set; }
 }

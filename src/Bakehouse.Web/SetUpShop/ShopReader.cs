@@ -74,7 +74,7 @@ public sealed class ShopReader(Shop? before)
         People = [.. shop.People.Select(p => new PersonForm { Id = p.Id, Name = p.Name, Picture = p.Picture, Role = p.Role, Skills = [.. p.Skills], Hours = WeeklyHours.Write(p.Shifts), Overtime = WeeklyHours.Write(p.Overtime) })],
         Ovens = [.. shop.Ovens.Select(o => new OvenForm { Id = o.Id, Name = o.Name, Kind = o.Kind, Decks = Say(o.Decks), Width = Say(o.Width.Centimetres), Depth = Say(o.Depth.Centimetres) })],
         Bowls = [.. shop.Bowls.Select(b => new BowlForm { Id = b.Id, Name = b.Name, Litres = Say(b.Litres), Batter = Say(b.Batter.Kilograms), Cream = Say(b.CreamMillilitres / 1000m) })],
-        Shelves = [.. shop.Shelves.Select(s => new ShelfForm { Id = s.Id, Kind = s.Kind, Unit = s.Unit, Level = Say(s.Level), Width = Say(s.Width.Centimetres), Depth = Say(s.Depth.Centimetres), Clear = Say(s.Clear.Centimetres) })],
+        Shelves = [.. shop.Shelves.Select(s => new ShelfForm { Id = s.Id, Kind = s.Kind, Unit = s.Unit, Level = Say(s.Level), Width = Say(s.Width.Centimetres), Depth = Say(s.Depth.Centimetres), Clear = Say(s.Clear.Centimetres), PullsOut = s.PullsOut })],
     };
 
     private ShopSettings Settings(ShopForm form)
@@ -139,7 +139,7 @@ public sealed class ShopReader(Shop? before)
         var field = $"shelf-{at + 1}";
         return new Shelf(
             Kept(s.Id, "shelf", at), s.Kind, Named($"{field}-in", s.Unit, "This shelf stands in nothing.", "Write Fridge 1 or the like."),
-            Whole($"{field}-level", s.Level, 1, 50), Size($"{field}-width", s.Width, 15, 400), Size($"{field}-depth", s.Depth, 15, 400), Size($"{field}-clear", s.Clear, 5, 250));
+            Whole($"{field}-level", s.Level, 1, 50), Size($"{field}-width", s.Width, 15, 400), Size($"{field}-depth", s.Depth, 15, 400), Size($"{field}-clear", s.Clear, 5, 250), s.PullsOut);
     }
 
     private string IdOf(string name, int at)

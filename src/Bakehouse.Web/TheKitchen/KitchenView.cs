@@ -142,4 +142,10 @@ public sealed record FridgeView(string Name, IReadOnlyList<LevelView> Levels);
 
 /// <summary>One level: clear size in cm and what stands on it.</summary>
 /// <param name="IsIt">True for the level that the ring is about.</param>
-public sealed record LevelView(int Number, decimal Width, decimal Clear, bool IsIt, IReadOnlyList<IReadOnlyList<(decimal Width, decimal Height, string Colour)>> Things);
+public sealed record LevelView(int Number, decimal Width, decimal Clear, bool IsIt, IReadOnlyList<StandingView> Things);
+
+/// <summary>Something on a level, from the front.</summary>
+/// <param name="Middle">cm from the left, as it was worked out; null where no way was found: then it is drawn in its share of the width.</param>
+/// <param name="Front">cm from the front.</param>
+/// <param name="IsIt">True for what the ring is about.</param>
+public sealed record StandingView(decimal? Middle, decimal Front, bool IsIt, IReadOnlyList<(decimal Width, decimal Height, string Colour)> Tiers);

@@ -1,7 +1,9 @@
 namespace Bakehouse.Web.TheKitchen;
 
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Bell;
@@ -75,8 +77,18 @@ internal sealed class RingReader(WhatRings state, Shop shop, IReadOnlyDictionary
         standing ??= StandsNow.Of(week, wall, state.Book.Ticks, state.Now).ToLookup(s => s.Store);
         var levels = shop.Shelves.Where(s => s.Unit == shelf.Unit).OrderBy(s => s.Level).Select(s => new LevelView(
             s.Level, s.Width.Centimetres, s.Clear.Centimetres, s.Id == shelf.Id,
-            [.. standing[s.Id].OrderBy(t => t.To == ring.Step ? 0 : 1).Select(Thing).Where(t => t.Count > 0)]));
+            Things([.. standing[s.Id]], s, week, ring.Step)));
         return new FridgeView(shelf.Unit, [.. levels]);
+    }
+
+    /// <summary>What stands on a shelf, the farthest back first, each where it was worked out to stand.</summary>
+    private List<StandingView> Things(IReadOnlyList<StandsNow> there, Shelf shelf, Week week, string step)
+    {
+        var pieces = there.Select(t => week.Holds.FirstOrDefault(h => h.From == t.From && h.To == t.To)?.Piece).ToList();
+        var layout = pieces.TrueForAll(p => p is not null) ? Layouts.Of(Room.Of(shelf), [.. pieces.Select(p => p!.Value)]) : null;
+        return [.. there.Select((t, i) => new StandingView(
+            (decimal?)layout?[i].At.X / 10, (decimal)(layout?[i].At.Y ?? 0) / 10, t.To == step, Thing(t)))
+            .Where(t => t.Tiers.Count > 0).OrderByDescending(t => t.Front).ThenByDescending(t => t.IsIt)];
     }
 
     private IReadOnlyList<(decimal Width, decimal Height, string Colour)> Thing(StandsNow there)

@@ -59,14 +59,14 @@ public sealed record AreaDrawing(
         var edge = area.Levels.SelectMany(l => new[] { (axis.X(l.From), foot - (l.Sum * px)), (axis.X(l.To), foot - (l.Sum * px)) });
         var words = Words.Of(facts.Shop);
         var fullest = area.Fullest is { } f
-            ? $"fullest: {Metres(f.Sum)} of {Metres(area.Places)} m of shelf, {words.Local(f.From).ToString("ddd", Culture)} {words.Time(words.Local(f.From).TimeOfDay)}"
+            ? $"fullest: {Share(f.Sum, area)} of the shelves, {words.Local(f.From).ToString("ddd", Culture)} {words.Time(words.Local(f.From).TimeOfDay)}"
             : "nothing there on these days";
         var x = area.Fullest is { } at ? (axis.X(at.From) + axis.X(at.To)) / 2 : axis.Width / 2;
         var half = fullest.Length * 4.2;
         return new AreaDrawing(
-            area, name, $"{Metres(area.Places)} m of shelf", y, high, foot - (area.Places * px), foot, px, StripsOf(facts, axis, area, foot, px), [.. edge],
+            area, name, $"{ShelfRoom.SquareMetres(area.Places).ToString("0.#", Culture)} m² of shelf", y, high, foot - (area.Places * px), foot, px, StripsOf(facts, axis, area, foot, px), [.. edge],
             fullest, Math.Clamp(x, half, Math.Max(half, axis.Width - half)),
-            [.. area.TooFull.Select(t => (axis.X(t.From), axis.X(t.To) - axis.X(t.From), $"{Metres(t.TooMany)} m too much in the {(area.Kind == "fridge" ? "fridges" : "freezer")}, {Hour(words, t.From)} to {Hour(words, t.To)}"))])
+            [.. area.TooFull.Select(t => (axis.X(t.From), axis.X(t.To) - axis.X(t.From), $"{Share(t.TooMany, area)} more than there is in the {(area.Kind == "fridge" ? "fridges" : "freezer")}, {Hour(words, t.From)} to {Hour(words, t.To)}"))])
         {
             Full =
             [
@@ -81,8 +81,7 @@ public sealed record AreaDrawing(
 
     private static readonly System.Globalization.CultureInfo Culture = System.Globalization.CultureInfo.GetCultureInfo("en-GB");
 
-    // A place of the plan is 5 cm of shelf; people think in shelf, not in places.
-    private static string Metres(int places) => ShelfRoom.Metres(places).ToString("0.##", Culture);
+    private static string Share(int places, AreaLane area) => $"{(100m * places / Math.Max(1, area.Places)).ToString("0", Culture)} %";
 
     private static string Hour(Words words, Instant at) => $"{words.Local(at).ToString("ddd", Culture)} {words.Time(words.Local(at).TimeOfDay)}";
 

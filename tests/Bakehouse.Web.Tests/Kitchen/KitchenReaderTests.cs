@@ -105,7 +105,10 @@ public sealed class KitchenReaderTests
         Assert.Equal(("Take out", "Fridge 1, level 3", "8 in, vanilla", "407 Hale", "out at 14:00", "until 13:55"), (ring.Verb, ring.Place, ring.What, ring.Order, ring.Out, ring.Until));
         Assert.Equal([1, 2, 3, 4], ring.Fridge!.Levels.Select(l => l.Number));
         var level = Assert.Single(ring.Fridge.Levels, l => l.IsIt);
-        Assert.Equal((3, 20.32m), (level.Number, Assert.Single(Assert.Single(level.Things)).Width));
+        var thing = Assert.Single(level.Things);
+        Assert.Equal((3, 20.32m), (level.Number, Assert.Single(thing.Tiers).Width));
+        // A box of 8 + 4 in and 4 cm stands alone in the corner: its middle is half of it from the left and from the front.
+        Assert.Equal((17.24m, 17.24m, true), (thing.Middle, thing.Front, thing.IsIt));
         Assert.Equal("due 13:45, 12 min ago", View(At(13, 57)).Rings[0].Late);
         Assert.Null(View(At(13, 57)).Rings[0].Until);
     }

@@ -113,11 +113,11 @@ public sealed class WeekPictureTests
     {
         var state = WeeksInHand.ByHand(820);
         var area = WeekPicture.Of(state, WeeksInHand.Thursday, 0, 1224)!.Areas[0];
-        Assert.Equal("fullest: 0.1 of 0.5 m of shelf, Thu 11:30", area.Fullest);
+        Assert.Equal("fullest: 20 % of the shelves, Thu 11:30", area.Fullest);
         Assert.Empty(area.TooFull);
 
         var small = state with { Week = state.Week! with { Stores = [.. state.Week.Stores.Select(s => s with { Places = s.Kind == "fridge" ? 1 : s.Places })] } };
-        Assert.Equal("0.05 m too much in the fridges, Thu 11:30 to Thu 13:20", Assert.Single(WeekPicture.Of(small, WeeksInHand.Thursday, 0, 1224)!.Areas[0].TooFull).Says);
+        Assert.Equal("100 % more than there is in the fridges, Thu 11:30 to Thu 13:20", Assert.Single(WeekPicture.Of(small, WeeksInHand.Thursday, 0, 1224)!.Areas[0].TooFull).Says);
     }
 
     [Theory]
