@@ -20,6 +20,8 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
                 ("How do I write the day?", ["Type fri, 24, 24/10 or +3.", "Read the line below it aloud.", "Type the hour as 14 or 14:30."]),
                 ("How do I change the tiers?", ["Tap a common build.", "Change size, height or layers of a tier.", "Move a tier up or down, or take it out."]),
                 ("How do I write an allergy?", ["Tap Avoid and what must be left out.", "Write the customer's own words.", "Read it back before you take the order."]),
+                ("A customer wrote a message", ["Open Paste a message, paste it, tap Read it.", "Look at every field that it filled.", "Copy the reply with the questions that are still open."]),
+                ("Somebody wants the same again", ["Type three letters of the name, or the telephone number.", "Tap Same again.", "Ask about allergies anew."]),
                 ("I typed the wrong things", ["Tap Start again.", "Undo stands there for 10 seconds."]),
             ]),
         ["cakes"] = new(

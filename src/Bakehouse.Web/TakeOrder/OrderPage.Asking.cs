@@ -8,7 +8,7 @@ using Bakehouse.Domain.Cakes;
 public sealed partial class OrderPage
 {
     // Nobody waits for so little, and whoever types on is not asked for after each letter.
-    private static readonly TimeSpan AskAfter = TimeSpan.FromMilliseconds(250);
+    private static readonly TimeSpan AskAfter = TimeSpan.FromMilliseconds(100);
     private ITimer? soon;
     private CancellationTokenSource? inquiry;
 

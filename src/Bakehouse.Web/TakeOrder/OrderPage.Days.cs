@@ -1,6 +1,5 @@
 namespace Bakehouse.Web.TakeOrder;
 
-using System.Globalization;
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Orders;
 using NodaTime;
@@ -51,7 +50,7 @@ public sealed partial class OrderPage
     /// <summary>Takes a day, and its hour where none was said or another fits.</summary>
     private void Pick(LocalDate day)
     {
-        Form.Day = day.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+        Form.Day = Said.Day(day, Now.Date);
         if (days.GetValueOrDefault(day)?.At is { } at)
         {
             Form.Hour = Said.Time(at.TimeOfDay);

@@ -108,4 +108,21 @@ public sealed class AgainTests : CounterContext
         Assert.Equal("Half typed", page.Find("#name").GetAttribute("value"));
         Assert.Equal(before, Book.State.Orders.Single());
     }
+
+    /// <summary>A message becomes a draft with its open questions and a reply.</summary>
+    [Fact]
+    public void A_pasted_message_fills_the_page_and_says_what_is_still_to_ask()
+    {
+        var page = Open();
+        Type(page, "message", "Hi, a two-tier lemon cake for 40 on Saturday 24 October?\nThanks, Amara");
+        Tap(page, "Read it");
+        Assert.Equal("2026-10-24", page.Find("#day").GetAttribute("value"));
+        Assert.Equal("40", page.Find("#count").GetAttribute("value"));
+        Assert.Equal("Amara", page.Find("#name").GetAttribute("value"));
+        Assert.Equal(3, page.FindAll(".paste li").Count);
+        Assert.Contains("allergic", page.Find(".paste ol").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Hello Amara,", page.Find("#reply").TextContent, StringComparison.Ordinal);
+        Tap(page, "None told");
+        Assert.DoesNotContain("allergic", page.Find(".paste ol").TextContent, StringComparison.Ordinal);
+    }
 }
