@@ -37,6 +37,9 @@ internal sealed class Act
     /// <summary>Eight bits of count for each diameter.</summary>
     public ulong Pans { get; init; }
 
+    /// <summary>One bit for each tool and, above them, each machine that it may use.</summary>
+    public ulong Kit { get; init; }
+
     public ulong Has { get; init; }
 
     public ulong Avoid { get; init; }
@@ -63,7 +66,10 @@ internal sealed class Act
 /// <summary>A hold in grains.</summary>
 internal sealed record Link(int Index, Hold Hold, int From, int To, int Places, Place[] In)
 {
-    public List<int> Clocks { get; } = [];
+    public int[] Clocks { get; set; } = [];
+
+    /// <summary>True if both its steps stand before any search, so that it is never taken off.</summary>
+    public bool Settled { get; set; }
 
     public int PinStore { get; set; } = -1;
 
@@ -98,9 +104,16 @@ internal sealed class Job
 
     public required Build[] Builds { get; init; }
 
+    /// <summary>The handovers of its orders.</summary>
+    public required Out[] Outs { get; init; }
+
     /// <summary>Latest promise in grains, or the horizon.</summary>
     public required int Due { get; init; }
 }
 
+/// <summary>The step that hands an order over, and from when to when it may start on time.</summary>
+internal readonly record struct Out(WeekOrder Order, int Act, int From, int To);
+
 /// <summary>A job with its choices made: the steps that exist, in the order in which they are placed (last step first).</summary>
-internal sealed record Build(IReadOnlyDictionary<string, string> Choices, Act[] Acts, Link[] Links);
+/// <param name="ShortlyBefore">By place in Acts: the steps that must come within hours before it, first step first.</param>
+internal sealed record Build(IReadOnlyDictionary<string, string> Choices, Act[] Acts, Link[] Links, Act[][] ShortlyBefore);

@@ -10,17 +10,17 @@ internal static class Bits
 
     public static void Set(Span<ulong> row, int from, int to)
     {
-        for (var t = from; t < to; t++)
+        for (; from < to; from = (from | 63) + 1)
         {
-            row[t >> 6] |= 1UL << t;
+            row[from >> 6] |= Between(from, to);
         }
     }
 
     public static void Clear(Span<ulong> row, int from, int to)
     {
-        for (var t = from; t < to; t++)
+        for (; from < to; from = (from | 63) + 1)
         {
-            row[t >> 6] &= ~(1UL << t);
+            row[from >> 6] &= ~Between(from, to);
         }
     }
 
@@ -109,5 +109,15 @@ internal static class Bits
         return -1;
     }
 
+    /// <summary>The bits of one word from <paramref name="from"/> on, below <paramref name="to"/>.</summary>
+    private static ulong Between(int from, int to) => (ulong.MaxValue << from) & (to > (from | 63) ? ulong.MaxValue : Upto(to - 1));
+
     private static ulong Upto(int at) => ulong.MaxValue >> (63 - (at & 63));
+
+    /// <summary>Keeps the bits in [from, to) only.</summary>
+    public static void Keep(Span<ulong> row, int from, int to)
+    {
+        Clear(row, 0, Math.Clamp(from, 0, row.Length << 6));
+        Clear(row, Math.Clamp(to, 0, row.Length << 6), row.Length << 6);
+    }
 }

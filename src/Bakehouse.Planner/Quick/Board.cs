@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Bakehouse.Planner.Quick;
 
 /// <summary>A run of a machine: one bowlful or oven load.</summary>
@@ -40,6 +43,11 @@ internal sealed partial class Board
     private readonly short[] stores;
     private readonly short[] runAt;
     private readonly ulong[] starts;
+    private readonly ulong[] startsOf;
+    private readonly ulong[] toolsTaken;
+    private readonly ulong[] machineTaken;
+    private readonly int[] freeRuns;
+    private int freeCount;
     private readonly short[] airHas;
     private readonly short[] airAvoid;
     private readonly int[] nextInRun;
@@ -54,10 +62,15 @@ internal sealed partial class Board
         stores = new short[grains * shop.StorePlaces.Length];
         runAt = new short[grains * shop.Machines.Length];
         starts = new ulong[words * shop.Machines.Length];
+        startsOf = new ulong[words * shop.Machines.Length * shop.Codes];
+        toolsTaken = new ulong[words * shop.ToolCount.Length];
+        machineTaken = new ulong[words * shop.Machines.Length];
         airHas = new short[grains * shop.Air.Length];
         airAvoid = new short[grains * shop.Air.Length];
         nextInRun = new int[shop.Acts.Length];
         Runs = new Run[shop.Acts.Length + 1];
+        freeRuns = [.. Enumerable.Range(0, Runs.Length).Reverse()];
+        freeCount = Runs.Length;
         Rows = new Row[shop.Acts.Length];
         Array.Fill(Rows, new Row(-1, 0, -1));
         Stands = new int[shop.Links.Length];
@@ -83,6 +96,11 @@ internal sealed partial class Board
         other.stores.CopyTo(stores, 0);
         other.runAt.CopyTo(runAt, 0);
         other.starts.CopyTo(starts, 0);
+        other.startsOf.CopyTo(startsOf, 0);
+        other.toolsTaken.CopyTo(toolsTaken, 0);
+        other.machineTaken.CopyTo(machineTaken, 0);
+        other.freeRuns.CopyTo(freeRuns, 0);
+        freeCount = other.freeCount;
         other.airHas.CopyTo(airHas, 0);
         other.airAvoid.CopyTo(airAvoid, 0);
         other.nextInRun.CopyTo(nextInRun, 0);
@@ -146,6 +164,20 @@ internal sealed partial class Board
         foreach (var tool in act.Tools)
         {
             Add(tools, tool, start, start + act.Grains, by);
+            Note(tool, start, start + act.Grains);
+        }
+    }
+
+    /// <summary>Grains at which no piece of the tool is free.</summary>
+    public ReadOnlySpan<ulong> ToolsTaken(int tool) => toolsTaken.AsSpan(tool * words, words);
+
+    private void Note(int tool, int from, int to)
+    {
+        var taken = toolsTaken.AsSpan(tool * words, words);
+        for (var t = from; t < to; t++)
+        {
+            var full = tools[(tool * grains) + t] >= shop.ToolCount[tool];
+            taken[t >> 6] = full ? taken[t >> 6] | (1UL << t) : taken[t >> 6] & ~(1UL << t);
         }
     }
 
@@ -177,40 +209,22 @@ internal sealed partial class Board
 
     private void Add(short[] rows, int row, int from, int to, short by)
     {
-        if (to > from)
+        if (to <= from)
         {
-            foreach (ref var cell in rows.AsSpan((row * grains) + from, to - from))
-            {
-                cell += by;
-            }
-        }
-    }
-
-    private void CloseWhatIsDown()
-    {
-        void Close(short[] rows, int row, IReadOnlyList<Domain.Planning.Span> down, short mark)
-        {
-            foreach (var span in down)
-            {
-                var from = Math.Clamp(span.From / shop.Grain, 0, grains);
-                var to = Math.Clamp((span.To + shop.Grain - 1) / shop.Grain, from, grains);
-                rows.AsSpan((row * grains) + from, to - from).Fill(mark);
-            }
+            return;
         }
 
-        for (var i = 0; i < shop.ToolCount.Length; i++)
+        var cells = rows.AsSpan((row * grains) + from, to - from);
+        var whole = MemoryMarshal.Cast<short, Vector<short>>(cells);
+        var step = new Vector<short>(by);
+        foreach (ref var cell in whole)
         {
-            Close(tools, i, shop.Week.Tools[i].Down, Closed);
+            cell += step;
         }
 
-        for (var i = 0; i < shop.StorePlaces.Length; i++)
+        foreach (ref var cell in cells[(whole.Length * Vector<short>.Count)..])
         {
-            Close(stores, i, shop.Week.Stores[i].Down, Closed);
-        }
-
-        for (var i = 0; i < shop.Machines.Length; i++)
-        {
-            Close(runAt, i, shop.Week.Machines[i].Down, Down);
+            cell += by;
         }
     }
 }

@@ -6,6 +6,22 @@ internal sealed partial class Board
     /// <summary>Start of the last run of a machine at or before a grain, or -1.</summary>
     public int LastRun(int machine, int at) => Bits.LastSet(starts.AsSpan(machine * words, words), at);
 
+    /// <summary>Start of its last run of a family or heat at or before a grain, or -1.</summary>
+    public int LastRunOf(int machine, int code, int at) => Bits.LastSet(startsOf.AsSpan(((machine * shop.Codes) + code) * words, words), at);
+
+    /// <summary>Starts of a machine's runs of a family or heat.</summary>
+    public ReadOnlySpan<ulong> RunsOf(int machine, int code) => startsOf.AsSpan(((machine * shop.Codes) + code) * words, words);
+
+    /// <summary>Grains at which the machine has a run or a clean-down or is out of use.</summary>
+    public ReadOnlySpan<ulong> MachineTaken(int machine) => machineTaken.AsSpan(machine * words, words);
+
+    /// <summary>Last grain in [from, to) at which the machine has a run or a clean-down or is out of use, or -1.</summary>
+    public int BusyUntil(int machine, int from, int to)
+    {
+        var at = runAt.AsSpan((machine * grains) + from, Math.Min(grains, to) - from).LastIndexOfAnyExcept((short)0);
+        return at < 0 ? -1 : from + at;
+    }
+
     public int NextRun(int machine, int at) => Bits.NextSet(starts.AsSpan(machine * words, words), at);
 
     /// <summary>Number of the run that a machine has at a grain.</summary>
@@ -19,12 +35,9 @@ internal sealed partial class Board
             return false;
         }
 
-        for (var t = from; t < to; t++)
+        if (runAt.AsSpan((machine * grains) + from, to - from).IndexOfAnyExcept((short)0, (short)(except + 1)) >= 0)
         {
-            if (runAt[(machine * grains) + t] is not 0 and var owner && owner - 1 != except)
-            {
-                return false;
-            }
+            return false;
         }
 
         var facts = shop.Machines[machine];
@@ -59,7 +72,7 @@ internal sealed partial class Board
     /// <summary>Opens a run for the first member. Returns its number.</summary>
     public int Open(Act act, int machine, int start, ulong people)
     {
-        var number = Array.FindIndex(Runs, r => r.Members == 0);
+        var number = freeRuns[--freeCount];
         Runs[number] = new Run { Machine = machine, Start = start, End = start, Code = act.Code, People = act.IsMix ? people : 0, First = -1 };
         return number;
     }
@@ -96,6 +109,10 @@ internal sealed partial class Board
         }
 
         Lay(number);
+        if (run.Members == 0)
+        {
+            freeRuns[freeCount++] = number;
+        }
     }
 
     public void AddClean(Clean clean)
@@ -103,6 +120,7 @@ internal sealed partial class Board
         var length = shop.Machines[clean.Machine].CleanGrains;
         Cleans.Add(clean);
         runAt.AsSpan((clean.Machine * grains) + clean.Start, length).Fill(Cleaning);
+        Bits.Set(machineTaken.AsSpan(clean.Machine * words, words), clean.Start, clean.Start + length);
         Take(1UL << clean.Person, clean.Start, clean.Start + length);
     }
 
@@ -112,6 +130,7 @@ internal sealed partial class Board
         var length = shop.Machines[clean.Machine].CleanGrains;
         Cleans.RemoveAt(index);
         runAt.AsSpan((clean.Machine * grains) + clean.Start, length).Clear();
+        Bits.Clear(machineTaken.AsSpan(clean.Machine * words, words), clean.Start, clean.Start + length);
         Release(1UL << clean.Person, clean.Start, clean.Start + length);
     }
 
@@ -148,8 +167,10 @@ internal sealed partial class Board
     {
         ref var run = ref Runs[number];
         runAt.AsSpan((run.Machine * grains) + run.Start, run.End - run.Start).Clear();
+        Bits.Clear(machineTaken.AsSpan(run.Machine * words, words), run.Start, run.End);
         Release(run.People, run.Start, run.End);
         starts[(run.Machine * words) + (run.Start >> 6)] &= ~(1UL << run.Start);
+        startsOf[(((run.Machine * shop.Codes) + run.Code) * words) + (run.Start >> 6)] &= ~(1UL << run.Start);
     }
 
     private void Lay(int number)
@@ -161,8 +182,10 @@ internal sealed partial class Board
         }
 
         runAt.AsSpan((run.Machine * grains) + run.Start, run.End - run.Start).Fill((short)(number + 1));
+        Bits.Set(machineTaken.AsSpan(run.Machine * words, words), run.Start, run.End);
         Take(run.People, run.Start, run.End);
         starts[(run.Machine * words) + (run.Start >> 6)] |= 1UL << run.Start;
+        startsOf[(((run.Machine * shop.Codes) + run.Code) * words) + (run.Start >> 6)] |= 1UL << run.Start;
     }
 
     private void Breathe(Act act, int start, short by)

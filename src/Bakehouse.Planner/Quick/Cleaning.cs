@@ -37,6 +37,11 @@ internal sealed class Cleaning(Shop shop, Board board)
     /// <summary>Drops clean-downs that stand between nothing any more, except those that the wall already has.</summary>
     public void DropIdle(IReadOnlySet<Clean> keep)
     {
+        if (board.Cleans.Count == 0)
+        {
+            return;
+        }
+
         foreach (var clean in board.Cleans.Except(keep).OrderBy(c => c.Start).ToList())
         {
             if (!Needed(clean))
@@ -96,10 +101,26 @@ internal sealed class Cleaning(Shop shop, Board board)
     }
 
     private int LastClean(int machine, int before)
-        => board.Cleans.Where(c => c.Machine == machine && c.Start < before).Select(c => c.Start).DefaultIfEmpty(-1).Max();
+    {
+        var last = -1;
+        foreach (var clean in board.Cleans)
+        {
+            last = clean.Machine == machine && clean.Start < before ? Math.Max(last, clean.Start) : last;
+        }
+
+        return last;
+    }
 
     private int NextClean(int machine, int after)
-        => board.Cleans.Where(c => c.Machine == machine && c.Start >= after).Select(c => c.Start).DefaultIfEmpty(int.MaxValue).Min();
+    {
+        var next = int.MaxValue;
+        foreach (var clean in board.Cleans)
+        {
+            next = clean.Machine == machine && clean.Start >= after ? Math.Min(next, clean.Start) : next;
+        }
+
+        return next;
+    }
 
     private bool Add(int machine, int from, int to, ulong[][] duty)
     {

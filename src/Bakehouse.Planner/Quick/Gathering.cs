@@ -7,6 +7,9 @@ internal static class Gathering
 {
     private const int MostBuilds = 8;
 
+    /// <summary>Minutes that a wait may be shorter or longer and still binds two steps closely.</summary>
+    private const int HoursBefore = 360;
+
     public static Job[] Jobs(Shop shop)
     {
         var root = Enumerable.Range(0, shop.Acts.Length).ToArray();
@@ -72,9 +75,16 @@ internal static class Gathering
         {
             Index = index,
             Orders = orders,
+            Outs = [.. orders.Select(o => ToOut(shop, o, acts.First(a => a.Step.Id == o.Out)))],
             Due = orders.Length == 0 ? shop.Grains : orders.Max(o => o.To) / shop.Grain,
             Builds = [.. Choices(shop, acts, links).Take(MostBuilds).Select(c => ToBuild(shop, c, acts, links))],
         };
+    }
+
+    private static Out ToOut(Shop shop, WeekOrder order, Act act)
+    {
+        var edge = order.EdgeIsEnd ? act.Grains : 0;
+        return new Out(order, act.Index, ((order.From + shop.Grain - 1) / shop.Grain) - edge, (order.To / shop.Grain) - edge);
     }
 
     private static IEnumerable<Dictionary<string, string>> Choices(Shop shop, Act[] acts, Link[] links)
@@ -92,11 +102,23 @@ internal static class Gathering
         return all;
     }
 
+    private static Act[] ShortlyBefore(Shop shop, Act[] order, Link[] links, Act act)
+    {
+        var near = new HashSet<int> { act.Index };
+        foreach (var later in order)
+        {
+            near.UnionWith(near.Contains(later.Index) ? links.Where(l => l.To == later.Index && l.Most - l.Least <= HoursBefore / shop.Grain).Select(l => l.From) : []);
+        }
+
+        return [.. order.Reverse().Where(a => a != act && near.Contains(a.Index))];
+    }
+
     private static Build ToBuild(Shop shop, Dictionary<string, string> choices, Act[] acts, Link[] links)
     {
         bool Taken(Taken? t) => t is null || choices.GetValueOrDefault(t.Choice) == t.Option;
         Link[] present = [.. links.Where(l => Taken(l.Hold.If))];
-        return new Build(choices, Ordering.Backwards(shop, [.. acts.Where(a => Taken(a.Step.If))], present), present);
+        var order = Ordering.Backwards(shop, [.. acts.Where(a => Taken(a.Step.If))], present);
+        return new Build(choices, order, present, [.. order.Select(a => ShortlyBefore(shop, order, present, a))]);
     }
 }
 

@@ -9,19 +9,29 @@ namespace Bakehouse.Planner.Quick;
 internal sealed class Insertion(Shop shop, Board board)
 {
     private const int FirstStep = 6;
+    private const int Halvings = 5;
 
     private readonly Placing placing = new(shop, board);
+    private bool known;
 
     public long Work => placing.Work;
 
-    /// <summary>Returns the build that now stands, or null (and nothing changed) if no place was found.</summary>
-    public Build? Insert(Job job, int tries, uint twist)
+    /// <summary>Shifts and the overtime that may be used, per person.</summary>
+    public ulong[][] Duty
     {
+        get => placing.Duty;
+        set => placing.Duty = value;
+    }
+
+    /// <summary>Returns the build that now stands, or null (and nothing changed) if no place was found.</summary>
+    public Build? Insert(Job job, Manner manner)
+    {
+        known = false;
         Build? best = null;
         var (bestTerms, bestLevels) = (default(Terms), default(Levels));
         foreach (var build in job.Builds)
         {
-            if (OneBuild(job, build, tries, twist) is not { } terms)
+            if (OneBuild(job, build, manner) is not { } terms)
             {
                 continue;
             }
@@ -39,91 +49,162 @@ internal sealed class Insertion(Shop shop, Board board)
             }
         }
 
-        return best is not null && placing.Place(job, best, bestTerms) ? best : null;
+        return best is not null && Try(job, best, bestTerms) ? best : null;
     }
 
-    private Terms? OneBuild(Job job, Build build, int tries, uint twist)
+    /// <summary>Puts what is off of a build beside what stands of it, no later than it stands; true if all of it stands now.</summary>
+    public bool Complete(Job job, Build build, Manner manner)
     {
-        foreach (var terms in Ladder(0, 0, tries, twist))
+        known = false;
+        foreach (var terms in Ladder(0, 0, manner))
         {
-            if (placing.Place(job, build, terms))
+            if (Try(job, build, terms))
             {
-                return terms;
+                return true;
             }
         }
 
-        return job.Orders.Length == 0 ? null : Late(job, build, tries, twist);
+        return false;
     }
 
-    private static IEnumerable<Terms> Ladder(int from, int to, int tries, uint twist) =>
-    [
-        new(false, true, true, from, to, tries, twist),
-        new(false, true, false, from, to, tries, twist),
-        new(true, true, false, from, to, tries, twist),
-        new(true, false, false, from, to, tries, twist),
-    ];
-
-    private Terms? Late(Job job, Build build, int tries, uint twist)
+    private bool Try(Job job, Build build, Terms terms)
     {
-        var step = FirstStep;
-        for (var from = 1; from <= shop.Grains; from += step, step += step / 2)
+        var placed = placing.Place(job, build, terms, known);
+        known = true;
+        return placed;
+    }
+
+    private Terms? OneBuild(Job job, Build build, Manner m)
+    {
+        var all = Loosest(0, 0, m);
+        if (m.Doubtful && !Try(job, build, all))
         {
-            var terms = new Terms(true, false, false, from, from + step - 1, tries, twist);
-            if (placing.Place(job, build, terms))
+            return Late(job, build, m);
+        }
+
+        if (m.Doubtful)
+        {
+            placing.TakeBack();
+        }
+
+        return First(job, build, 0, 0, m) ?? (m.Doubtful && Try(job, build, all) ? all : Late(job, build, m));
+    }
+
+    private Terms? First(Job job, Build build, int from, int to, Manner m)
+    {
+        foreach (var terms in Ladder(from, to, m))
+        {
+            if (Try(job, build, terms))
             {
-                return Nicer(job, build, Earlier(job, build, terms));
+                return terms;
             }
         }
 
         return null;
     }
 
-    /// <summary>Halves the lateness found while an earlier pickup can still be met.</summary>
-    private Terms Earlier(Job job, Build build, Terms found)
+    private static IEnumerable<Terms> Ladder(int from, int to, Manner m)
     {
-        var (low, high) = (found.From, GrainsLate(job, build));
-        while (low < high)
+        yield return new(false, 0, 0, from, to, m.Tries, m.Twist, m.Early);
+        yield return new(false, 0, m.Fresh, from, to, m.Tries, m.Twist, m.Early);
+        if (m.Most != Bound.InUsualHours)
         {
-            placing.TakeBack();
-            var middle = (low + high - 1) / 2;
-            if (placing.Place(job, build, found with { From = low, To = middle }))
+            yield return new(true, 0, m.Fresh, from, to, m.Tries, m.Twist, m.Early);
+            if (m.Fresh != Terms.Any)
             {
-                high = Math.Min(middle, GrainsLate(job, build));
-                found = found with { From = low, To = high };
-            }
-            else
-            {
-                low = middle + 1;
-                found = found with { From = low, To = Math.Max(low, high) };
-                Require(placing.Place(job, build, found with { From = Math.Min(low, high), To = high }) || placing.Place(job, build, found), job);
-                high = Math.Min(high, GrainsLate(job, build));
+                yield return new(true, 0, Terms.Any, from, to, m.Tries, m.Twist, m.Early);
             }
         }
 
-        return found with { From = high, To = high };
-    }
-
-    private static void Require(bool placed, Job job)
-    {
-        if (!placed)
+        if (m.Most == Bound.Anything)
         {
-            throw new InvalidOperationException($"Job {job.Index} lost its place while it was moved earlier.");
+            yield return Loosest(from, to, m);
         }
     }
 
-    private Terms Nicer(Job job, Build build, Terms found)
+    private static Terms Loosest(int from, int to, Manner m) => new(true, Terms.Any, Terms.Any, from, to, m.Tries, m.Twist, m.Early);
+
+    private Terms? Late(Job job, Build build, Manner m)
     {
-        placing.TakeBack();
-        foreach (var terms in Ladder(found.From, found.To, found.Tries, found.Twist))
+        if (job.Outs.Length == 0 || m.MostLate <= 0)
         {
-            if (placing.Place(job, build, terms))
+            return null;
+        }
+
+        var least = Math.Max(1, placing.LeastLate(job, build, Loosest(0, 0, m)));
+        var found = m.Rough ? Within(job, build, Loosest(least, Math.Min(m.MostLate, shop.Grains), m)) : SomeTime(job, build, least, m);
+        return found is { } terms ? Nicer(job, build, Earlier(job, build, terms, m.Rough ? Halvings : int.MaxValue), m) : null;
+    }
+
+    private Terms? Within(Job job, Build build, Terms terms) => terms.From <= terms.To && Try(job, build, terms) ? terms : null;
+
+    private Terms? SomeTime(Job job, Build build, int least, Manner m)
+    {
+        var step = FirstStep;
+        for (var from = least; from <= shop.Grains; from += step, step += step / 2)
+        {
+            if (Within(job, build, Loosest(from, from + step - 1, m)) is { } terms)
             {
                 return terms;
             }
         }
 
-        throw new InvalidOperationException($"Job {job.Index} lost its place at {found.To} grains late.");
+        return null;
     }
 
-    private int GrainsLate(Job job, Build build) => job.Orders.Max(o => Score.MinutesLate(shop, board, build, o)) / shop.Grain;
+    /// <summary>Halves the lateness found while an earlier pickup can still be met; nothing stands after it.</summary>
+    private Terms Earlier(Job job, Build build, Terms found, int times)
+    {
+        var (low, high) = (found.From, GrainsLate(job));
+        placing.TakeBack();
+        for (; low < high && times > 0; times--)
+        {
+            var middle = (low + high - 1) / 2;
+            if (Try(job, build, found with { From = low, To = middle }))
+            {
+                found = found with { From = low, To = middle };
+                high = Math.Min(middle, GrainsLate(job));
+                placing.TakeBack();
+            }
+            else
+            {
+                low = middle + 1;
+            }
+        }
+
+        return found;
+    }
+
+    private Terms Nicer(Job job, Build build, Terms found, Manner manner)
+    {
+        if (!manner.Rough && First(job, build, found.From, found.To, manner) is { } terms)
+        {
+            return terms;
+        }
+
+        return Try(job, build, found) ? found
+            : throw new InvalidOperationException($"Job {job.Index} lost its place at {found.To} grains late.");
+    }
+
+    private int GrainsLate(Job job) => job.Outs.Max(o => Score.MinutesLate(shop, board, o)) / shop.Grain;
+}
+
+/// <summary>How one insertion searches.</summary>
+/// <param name="Tries">Places of steps that may be tried under each terms.</param>
+/// <param name="Twist">0, or a number that shuffles which person and store is tried first.</param>
+/// <param name="Early">Of 256 steps, so many begin their search earlier than they need to; only with a twist.</param>
+/// <param name="Fresh">Grains by which freshness may be passed before overtime is asked for.</param>
+/// <param name="Doubtful">Look first if it can be on time at all.</param>
+/// <param name="Rough">Take the first lateness found.</param>
+/// <param name="MostLate">Grains late that are still of use.</param>
+/// <param name="Most">What else is still of use.</param>
+internal readonly record struct Manner(
+    int Tries, uint Twist, uint Early = 0, int Fresh = Terms.Any, bool Doubtful = false, bool Rough = false, int MostLate = int.MaxValue / 2, Bound Most = Bound.Anything);
+
+/// <summary>How far an insertion may go.</summary>
+internal enum Bound
+{
+    Anything,
+    KeepingAges,
+    InUsualHours,
 }

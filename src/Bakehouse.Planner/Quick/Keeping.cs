@@ -11,7 +11,7 @@ internal sealed class Keeping(Shop shop, Board board, Standing standing)
         var kept = Array.TrueForAll(build.Acts, a => a.Standing || KeepStep(a)) && Array.TrueForAll(build.Links, KeepHold) && ClocksHold(build);
         if (!kept)
         {
-            Placing.Remove(board, job, build);
+            Placing.Remove(board, build);
         }
 
         return kept;

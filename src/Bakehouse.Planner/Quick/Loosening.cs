@@ -29,7 +29,7 @@ internal sealed class Loosening(Shop shop, Board board, Standing standing)
 
     /// <summary>True if every step and hold of it stands, its clocks and ages hold and it is not late.</summary>
     public bool Whole(Build build, Job job) => Array.TrueForAll(build.Acts, a => board.Rows[a.Index].Start >= 0) && Held(build)
-        && Array.TrueForAll(job.Orders, o => Score.MinutesLate(shop, board, build, o) == 0);
+        && Array.TrueForAll(job.Outs, o => Score.MinutesLate(shop, board, o) == 0);
 
     /// <summary>True if the holds of a build whose steps all stand can stand too and its clocks and ages hold; then they do.</summary>
     public bool Held(Build build) =>
@@ -85,11 +85,11 @@ internal sealed class Loosening(Shop shop, Board board, Standing standing)
     /// <summary>A handover that is late or too early by now is placed anew.</summary>
     private void LetGoOut(Job job, Build build)
     {
-        foreach (var order in job.Orders)
+        foreach (var order in job.Outs)
         {
-            var act = Array.Find(build.Acts, a => a.Step.Id == order.Out);
-            if (act is { Standing: false } && board.Rows[act.Index].Start is >= 0 and var start
-                && (Score.MinutesLate(shop, board, build, order) > 0 || (start * shop.Grain) + (order.EdgeIsEnd ? act.Step.Minutes : 0) < order.From))
+            var act = shop.Acts[order.Act];
+            if (build.Acts.Contains(act) && !act.Standing && board.Rows[act.Index].Start is >= 0 and var start
+                && (Score.MinutesLate(shop, board, order) > 0 || start < order.From))
             {
                 Off(act);
             }

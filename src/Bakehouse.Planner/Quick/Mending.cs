@@ -91,10 +91,10 @@ internal sealed class Mending
 
     private static IEnumerable<Terms> Ladder() =>
     [
-        new(false, true, true, 0, 0, Tries, 0),
-        new(false, true, false, 0, 0, Tries, 0),
-        new(true, true, false, 0, 0, Tries, 0),
-        new(true, false, false, 0, 0, Tries, 0),
+        new(false, 0, 0, 0, 0, Tries, 0),
+        new(false, 0, Terms.Any, 0, 0, Tries, 0),
+        new(true, 0, Terms.Any, 0, 0, Tries, 0),
+        new(true, Terms.Any, Terms.Any, 0, 0, Tries, 0),
     ];
 
     /// <summary>Another cake with a pickup near this one makes room: both are taken off, this one goes first.</summary>

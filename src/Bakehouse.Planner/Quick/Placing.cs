@@ -10,9 +10,10 @@ internal sealed partial class Placing
 
     private readonly Shop shop;
     private readonly Board board;
-    private readonly Windows windows;
+    private readonly Openings openings;
     private readonly Cleaning cleaning;
     private readonly int[] depth;
+    private readonly Seat[] seats;
     private readonly int[] warmLeft;
     private readonly List<(int Act, int Cleans)> done = [];
     private Build build = null!;
@@ -29,25 +30,43 @@ internal sealed partial class Placing
     {
         (this.shop, this.board, this.wall) = (shop, board, wall);
         keeping = wall is null ? null : new Keeping(shop, board, wall);
-        windows = new Windows(shop, board);
+        Duty = shop.Duty;
+        openings = new Openings(shop, board);
         cleaning = new Cleaning(shop, board);
         depth = new int[shop.Acts.Length];
+        seats = [.. Enumerable.Range(0, shop.Jobs.SelectMany(j => j.Builds).Max(b => (int?)b.Acts.Length) ?? 0).Select(_ => new Seat())];
         warmLeft = new int[shop.ClockLimit.Length];
     }
+
+    /// <summary>Shifts and the overtime that may be used, per person.</summary>
+    public ulong[][] Duty { get; set; }
 
     /// <summary>Places tried so far, the measure of work.</summary>
     public long Work { get; private set; }
 
-    /// <summary>Earliest start of a step by the last windows.</summary>
-    public int Earliest(Act act) => windows.Early[act.Index];
+    /// <summary>
+    /// Grains by which the pickup is late at least under these terms, or -1 if nothing is found in the whole week; the board stays as it is.
+    /// </summary>
+    public int LeastLate(Job job, Build which, Terms with)
+    {
+        openings.Enter(which);
+        Work += 10;
+        if (!openings.Compute(job, which, with with { From = 1, To = shop.Grains }, with.Overtime ? Duty : shop.Shift, true))
+        {
+            return -1;
+        }
+
+        return job.Outs.Max(o => openings.Has(o.Act) ? Bits.NextSet(openings.Of(shop.Acts[o.Act]), 0) - o.To : 1);
+    }
 
     /// <summary>True if every step of the job now stands; if not, nothing was changed.</summary>
-    public bool Place(Job job, Build which, Terms with)
+    /// <param name="known">The board is as it was at the last call.</param>
+    public bool Place(Job job, Build which, Terms with, bool known = false)
     {
-        (build, terms, duty, tries) = (which, with, with.Overtime ? shop.Duty : shop.Shift, with.Tries);
-        windows.Enter(build);
+        (build, terms, duty, tries) = (which, with, with.Overtime ? Duty : shop.Shift, with.Tries);
+        openings.Enter(build);
         Work += 10;
-        if (!windows.Compute(job, build, terms) || !WindClocks())
+        if (!openings.Compute(job, build, terms, duty, known) || !WindClocks())
         {
             return false;
         }
@@ -74,24 +93,23 @@ internal sealed partial class Placing
     }
 
     /// <summary>Takes a whole job off the board, what is fixed stays.</summary>
-    public static void Remove(Board board, Job job, Build build)
+    public static void Remove(Board board, Build build)
     {
-        _ = job;
-        foreach (var link in build.Links.Where(l => board.Stands[l.Index] >= 0 && !BothStand(board, l, build)))
+        foreach (var link in build.Links)
         {
-            board.Unstand(link);
+            if (board.Stands[link.Index] >= 0 && !link.Settled)
+            {
+                board.Unstand(link);
+            }
         }
 
-        foreach (var act in build.Acts.Where(a => !a.Standing && board.Rows[a.Index].Start >= 0))
+        foreach (var act in build.Acts)
         {
-            Unplace(board, act);
+            if (!act.Standing && board.Rows[act.Index].Start >= 0)
+            {
+                Unplace(board, act);
+            }
         }
-    }
-
-    private static bool BothStand(Board board, Link link, Build build)
-    {
-        _ = board;
-        return Array.Exists(build.Acts, a => a.Index == link.From && a.Standing) && Array.Exists(build.Acts, a => a.Index == link.To && a.Standing);
     }
 
     /// <summary>Takes one step off the board; its holds must be off already.</summary>
@@ -112,36 +130,6 @@ internal sealed partial class Placing
         board.Rows[act.Index] = new Row(-1, 0, -1);
     }
 
-    private bool WindClocks()
-    {
-        for (var c = 0; c < warmLeft.Length; c++)
-        {
-            warmLeft[c] = shop.ClockLimit[c];
-            foreach (var a in shop.ClockActs[c])
-            {
-                warmLeft[c] -= windows.Has(a) ? shop.Acts[a].Grains : 0;
-            }
-        }
-
-        foreach (var link in build.Links)
-        {
-            var warm = board.Stands[link.Index] is >= 0 and var store && !shop.StoreCold[store]
-                ? board.Rows[link.To].Start - board.End(shop.Acts[link.From])
-                : board.Stands[link.Index] >= 0 ? 0 : link.WarmLeast;
-            Wind(link, -warm);
-        }
-
-        return Array.TrueForAll(build.Links, l => l.Clocks.TrueForAll(c => warmLeft[c] >= 0));
-    }
-
-    private void Wind(Link link, int by)
-    {
-        foreach (var c in link.Clocks)
-        {
-            warmLeft[c] += by;
-        }
-    }
-
     private bool Step(int k)
     {
         if (k == build.Acts.Length)
@@ -155,11 +143,17 @@ internal sealed partial class Placing
             return Step(k + 1);
         }
 
-        var seat = Look(act);
+        var cut = openings.Refresh(act, build.ShortlyBefore[k]);
+        var seat = Look(act, seats[k]);
+        if (cut)
+        {
+            BlameBefore(k, seat);
+        }
+
         var mine = UInt128.One << k;
         var why = seat.Blame & ~mine;
         var failures = 0;
-        for (var found = AtWall(act, seat) || Next(act, ref seat, failures); found; found = Next(act, ref seat, failures))
+        for (var found = AtWall(act, seat) || Next(act, seat, failures); found; found = Next(act, seat, failures))
         {
             if (--tries < 0)
             {
@@ -216,7 +210,7 @@ internal sealed partial class Placing
 
     private void Unhold(Link link)
     {
-        if (board.Stands[link.Index] is < 0 and var _ || !windows.Has(link))
+        if (board.Stands[link.Index] is < 0 and var _ || !openings.Has(link))
         {
             return;
         }

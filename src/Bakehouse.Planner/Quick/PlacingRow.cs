@@ -12,7 +12,7 @@ internal sealed partial class Placing
         }
 
         var (start, people, machine, batch) = wall.RowOf(act);
-        if (start < seat.Low || start > seat.High || Allowed(seat, start) != start || !keeping!.CanStand(act, start, people, machine, batch is not null))
+        if (start < seat.Low || start > seat.High || Allowed(act, seat, start) != start || !keeping!.CanStand(act, start, people, machine, batch is not null))
         {
             return false;
         }
@@ -21,14 +21,14 @@ internal sealed partial class Placing
         return Put(act, seat, start, people, machine, run);
     }
 
-    private bool NextShared(Act act, ref Seat seat)
+    private bool NextShared(Act act, Seat seat)
     {
         while (true)
         {
             var (machine, start) = (-1, -1);
             foreach (var m in act.Machines)
             {
-                var at = (act.PinMachine < 0 || act.PinMachine == m) && seat.At >= 0 ? board.LastRun(m, Math.Min(seat.At, shop.Grains)) : -1;
+                var at = act.PinMachine < 0 || act.PinMachine == m ? board.LastRunOf(m, act.Code, Math.Min(seat.At, shop.Grains)) : -1;
                 (machine, start) = at > start ? (m, at) : (machine, start);
             }
 
@@ -39,56 +39,18 @@ internal sealed partial class Placing
 
             seat.At = start - 1;
             var number = board.RunAt(machine, start);
-            if (Allowed(seat, start) == start && CanJoin(act, number) && ToolFree(act, start) < 0 && Put(act, seat, start, board.Runs[number].People, machine, number))
+            if (Allowed(act, seat, start) == start && CanJoin(act, number) && ToolFree(act, start) < 0 && Put(act, seat, start, board.Runs[number].People, machine, number))
             {
                 return true;
             }
         }
     }
 
-    private bool CanJoin(Act act, int number)
-    {
-        var run = board.Runs[number];
-        var end = Math.Max(run.End, run.Start + act.Grains);
-        if (run.Code != act.Code || (run.Has & act.Avoid) != 0 || (act.Has & run.Avoid) != 0 || end > shop.Grains)
-        {
-            return false;
-        }
-
-        var facts = shop.Machines[run.Machine];
-        if (act.IsMix ? !SameHands(act, run, end) || run.Size + act.Size > facts.Limit[act.Code] : act.Count > 0 || !facts.Packs(run.Pans + act.Pans, shop.Diameters))
-        {
-            return false;
-        }
-
-        return (end == run.End || board.MachineFree(run.Machine, run.Code, run.Start, end, number))
-            && (!act.IsMix || (board.AirClear(act, run.Start) && cleaning.NoneNeeded(run.Machine, act.Has, act.Avoid, run.Start, end)));
-    }
-
-    private bool SameHands(Act act, Run run, int end)
-    {
-        var people = run.People;
-        if ((people & ~act.Hands) != 0 || System.Numerics.BitOperations.PopCount(people) != act.Count || (act.PinPeople != 0 && act.PinPeople != people))
-        {
-            return false;
-        }
-
-        for (var p = 0; end > run.End && people != 0; p++, people >>= 1)
-        {
-            if ((people & 1) != 0 && !board.Free(duty, p, run.End, end))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private bool NextOwn(Act act, ref Seat seat)
+    private bool NextOwn(Act act, Seat seat)
     {
         while (true)
         {
-            var at = Allowed(seat, seat.At);
+            var at = Allowed(act, seat, seat.At);
             if (at < 0 || OutOfLooks())
             {
                 return false;
@@ -109,6 +71,12 @@ internal sealed partial class Placing
             if (ToolFree(act, at) is >= 0 and var taken)
             {
                 seat.At = taken - act.Grains;
+                continue;
+            }
+
+            if (act.OnMachine && MachineBusy(act, at) is var back && back < at)
+            {
+                seat.At = back;
                 continue;
             }
 
@@ -136,6 +104,21 @@ internal sealed partial class Placing
         }
 
         return taken;
+    }
+
+    /// <summary>Latest start at or before that at which one of its machines has nothing on; turn times are not looked at.</summary>
+    private int MachineBusy(Act act, int at)
+    {
+        var latest = -1;
+        foreach (var m in act.Machines)
+        {
+            if (act.PinMachine < 0 || act.PinMachine == m)
+            {
+                latest = Math.Max(latest, board.BusyUntil(m, at, at + act.Grains) is >= 0 and var taken ? taken - act.Grains : at);
+            }
+        }
+
+        return latest;
     }
 
     private int HandsFree(Act act, int at)
@@ -166,23 +149,30 @@ internal sealed partial class Placing
     /// <summary>Who does it: people in their shift before people in overtime, specialists first. 0 if there are not enough.</summary>
     private ulong Choose(Act act, int at)
     {
-        ulong chosen = 0;
-        var count = 0;
-        foreach (var calendar in terms.Overtime ? [shop.Shift, duty] : new[] { duty })
+        var (chosen, count) = Pick(act, at, terms.Overtime ? shop.Shift : duty, 0, 0);
+        if (count < act.Count && terms.Overtime)
         {
-            for (var i = 0; i < act.Able.Length && count < act.Count; i++)
-            {
-                var p = act.Able[terms.Twist == 0 ? i : (i + (int)(Dice.Mix(terms.Twist, (uint)act.Index) % (uint)act.Able.Length)) % act.Able.Length];
-                var bit = 1UL << p;
-                if ((chosen & bit) == 0 && (act.PinPeople == 0 || (act.PinPeople & bit) != 0) && board.Free(calendar, p, at, at + act.Grains))
-                {
-                    chosen |= bit;
-                    count++;
-                }
-            }
+            (chosen, count) = Pick(act, at, duty, chosen, count);
         }
 
         return count == act.Count ? chosen : 0;
+    }
+
+    private (ulong Chosen, int Count) Pick(Act act, int at, ulong[][] calendar, ulong chosen, int count)
+    {
+        var turn = terms.Twist == 0 ? 0 : (int)(Dice.Mix(terms.Twist, (uint)act.Index) % (uint)act.Able.Length);
+        for (var i = 0; i < act.Able.Length && count < act.Count; i++)
+        {
+            var p = act.Able[(i + turn) % act.Able.Length];
+            var bit = 1UL << p;
+            if ((chosen & bit) == 0 && (act.PinPeople == 0 || (act.PinPeople & bit) != 0) && board.Free(calendar, p, at, at + act.Grains))
+            {
+                chosen |= bit;
+                count++;
+            }
+        }
+
+        return (chosen, count);
     }
 
     private bool TryOwn(Act act, Seat seat, int at)
@@ -207,72 +197,6 @@ internal sealed partial class Placing
         {
             if ((act.PinMachine < 0 || act.PinMachine == m) && board.MachineFree(m, act.Code, at, at + act.Grains) && Put(act, seat, at, people, m, -1))
             {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>Puts the step there with its holds and clean-downs, or changes nothing.</summary>
-    private bool Put(Act act, Seat seat, int at, ulong people, int machine, int run)
-    {
-        var cleans = board.Cleans.Count;
-        done.Add((act.Index, cleans));
-        board.UseTools(act, at, 1);
-        if (!act.IsMix)
-        {
-            board.Take(people, at, at + act.Grains);
-        }
-
-        if (machine >= 0 && run < 0)
-        {
-            run = board.Open(act, machine, at, people);
-        }
-
-        board.Rows[act.Index] = new Row(at, people, run);
-        if (run >= 0)
-        {
-            board.Join(act, run);
-        }
-
-        if (StandAll(seat, at) && (!act.IsMix || cleaning.Make(machine, act.Has, act.Avoid, at, board.Runs[run].End, duty)))
-        {
-            return true;
-        }
-
-        Undo();
-        return false;
-    }
-
-    private bool StandAll(Seat seat, int at)
-    {
-        foreach (var (link, gaps) in seat.Holds)
-        {
-            if (!StandOne(link, gaps, at))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private bool StandOne(Link link, Gap[] gaps, int at)
-    {
-        var (from, to) = (board.End(shop.Acts[link.From]), board.Rows[link.To].Start);
-        foreach (var gap in wall is null ? gaps : [.. gaps.OrderBy(g => g.Place.Store != wall.StoreOf(link))])
-        {
-            if (at < gap.Low || at > gap.High || (to > from && board.StoreFull(gap.Place.Store, from, to, link) >= 0))
-            {
-                continue;
-            }
-
-            var warm = (shop.StoreCold[gap.Place.Store] ? 0 : to - from) - link.WarmLeast;
-            if (link.Clocks.TrueForAll(c => warmLeft[c] >= warm))
-            {
-                Wind(link, -warm);
-                board.Stand(link, gap.Place.Store);
                 return true;
             }
         }

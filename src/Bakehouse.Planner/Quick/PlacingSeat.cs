@@ -3,43 +3,58 @@ namespace Bakehouse.Planner.Quick;
 /// <summary>Finding the next place for one step.</summary>
 internal sealed partial class Placing
 {
-    private Seat Look(Act act)
+    private Seat Look(Act act, Seat seat)
     {
-        var seat = new Seat { Low = windows.Early[act.Index], High = windows.Late[act.Index], Sharing = act.OnMachine, Holds = [] };
+        var starts = openings.Of(act);
+        seat.Clear(Bits.NextSet(starts, 0), Bits.LastSet(starts, shop.Grains), act.OnMachine);
         foreach (var link in act.Out)
         {
-            if (windows.Has(link) && board.Rows[link.To].Start >= 0)
+            if (openings.Has(link) && board.Rows[link.To].Start >= 0)
             {
-                seat.Holds.Add((link, GapsBefore(link, act)));
+                GapsBefore(link, act, seat.Add(link));
                 seat.Blame |= UInt128.One << depth[link.To];
             }
         }
 
         foreach (var link in act.In)
         {
-            if (windows.Has(link) && board.Rows[link.From].Start >= 0)
+            if (openings.Has(link) && board.Rows[link.From].Start >= 0)
             {
-                seat.Holds.Add((link, GapsAfter(link)));
+                GapsAfter(link, seat.Add(link));
                 seat.Blame |= UInt128.One << depth[link.From];
             }
         }
 
-        Limit(act, ref seat);
-        BlameOwnHands(act, ref seat);
-        seat.At = seat.High;
+        Limit(act, seat);
+        Narrow(seat);
+        BlameOwnHands(act, seat);
+        seat.At = Begin(act, seat);
         return seat;
     }
 
-    private void Limit(Act act, ref Seat seat)
+    /// <summary>Where the search begins: at the latest start, or by the dice somewhere before it, more often near than far.</summary>
+    private int Begin(Act act, Seat seat)
+    {
+        var roll = terms.Early == 0 ? uint.MaxValue : Dice.Mix(terms.Twist + 77, (uint)act.Index);
+        if ((roll & 255) >= terms.Early || seat.High <= seat.Low)
+        {
+            return seat.High;
+        }
+
+        var share = (roll >> 8) / (double)(1 << 24);
+        return seat.High - (int)((seat.High - seat.Low) * share * share * share);
+    }
+
+    private void Limit(Act act, Seat seat)
     {
         foreach (var cap in act.CapsOut)
         {
-            if (!terms.Keeps(cap.Kind) || !windows.Has(cap.To) || board.Rows[cap.To].Start is < 0 and var _)
+            if (!terms.Keeps(cap.Kind) || !openings.Has(cap.To) || board.Rows[cap.To].Start is < 0 and var _)
             {
                 continue;
             }
 
-            var edge = board.Rows[cap.To].Start - cap.Grains - act.Grains;
+            var edge = board.Rows[cap.To].Start - terms.Limit(cap) - act.Grains;
             seat.Blame |= UInt128.One << depth[cap.To];
             if (cap.Kind == CapKind.Buffer)
             {
@@ -53,32 +68,81 @@ internal sealed partial class Placing
 
         foreach (var cap in act.CapsIn)
         {
-            if (cap.Kind != CapKind.Buffer && terms.Keeps(cap.Kind) && windows.Has(cap.From) && board.Rows[cap.From].Start >= 0)
+            if (cap.Kind != CapKind.Buffer && terms.Keeps(cap.Kind) && openings.Has(cap.From) && board.Rows[cap.From].Start >= 0)
             {
-                seat.High = Math.Min(seat.High, board.End(shop.Acts[cap.From]) + cap.Grains);
+                seat.High = Math.Min(seat.High, board.End(shop.Acts[cap.From]) + terms.Limit(cap));
                 seat.Blame |= UInt128.One << depth[cap.From];
             }
         }
     }
 
+    /// <summary>No earlier and no later than its holds allow in any store.</summary>
+    private static void Narrow(Seat seat)
+    {
+        foreach (ref readonly var stay in seat.Stays)
+        {
+            var (low, high) = (int.MaxValue, -1);
+            foreach (ref readonly var gap in stay.Stores)
+            {
+                if (gap.Low <= gap.High)
+                {
+                    (low, high) = (Math.Min(low, gap.Low), Math.Max(high, gap.High));
+                }
+            }
+
+            (seat.Low, seat.High) = (Math.Max(seat.Low, low), Math.Min(seat.High, high));
+        }
+    }
+
     /// <summary>Steps of the same job that take this step's people, tools or machine in its window are to blame too.</summary>
-    private void BlameOwnHands(Act act, ref Seat seat)
+    private void BlameOwnHands(Act act, Seat seat)
     {
         foreach (var (index, _) in done)
         {
             var other = shop.Acts[index];
-            var meets = board.Rows[index].Start < seat.High + act.Grains && board.End(other) > seat.Low;
-            if (meets && ((other.Hands & act.Hands) != 0 || other.Tools.AsSpan().ContainsAny(act.Tools) || other.Machines.AsSpan().ContainsAny(act.Machines)))
+            if (((other.Hands & act.Hands) | (other.Kit & act.Kit)) != 0 && board.Rows[index].Start < seat.High + act.Grains && board.End(other) > seat.Low)
             {
                 seat.Blame |= UInt128.One << depth[index];
             }
         }
     }
 
-    private Gap[] GapsBefore(Link link, Act act)
+    /// <summary>So are those in the way of the steps that must come shortly before it.</summary>
+    private void BlameBefore(int k, Seat seat)
+    {
+        ulong hands = 0, kit = 0;
+        foreach (var act in build.ShortlyBefore[k])
+        {
+            (hands, kit) = (hands | act.Hands, kit | act.Kit);
+        }
+
+        foreach (var (index, _) in done)
+        {
+            var other = shop.Acts[index];
+            if (((other.Hands & hands) | (other.Kit & kit)) != 0 && board.Rows[index].Start < BlameHigh(k))
+            {
+                seat.Blame |= UInt128.One << depth[index];
+            }
+        }
+    }
+
+    private int BlameHigh(int k)
+    {
+        var high = 0;
+        foreach (ref readonly var stay in seats[k].Stays)
+        {
+            foreach (ref readonly var gap in stay.Stores)
+            {
+                high = Math.Max(high, gap.High);
+            }
+        }
+
+        return high == 0 ? shop.Grains : high + build.Acts[k].Grains;
+    }
+
+    private void GapsBefore(Link link, Act act, Span<Gap> gaps)
     {
         var to = board.Rows[link.To].Start;
-        var gaps = new Gap[link.In.Length];
         for (var i = 0; i < gaps.Length; i++)
         {
             var place = Preferred(link, i);
@@ -95,14 +159,11 @@ internal sealed partial class Placing
 
             gaps[i] = new Gap(place, low == int.MaxValue ? low : low - act.Grains, to - place.Least - act.Grains);
         }
-
-        return gaps;
     }
 
-    private Gap[] GapsAfter(Link link)
+    private void GapsAfter(Link link, Span<Gap> gaps)
     {
         var end = board.End(shop.Acts[link.From]);
-        var gaps = new Gap[link.In.Length];
         for (var i = 0; i < gaps.Length; i++)
         {
             var place = Preferred(link, i);
@@ -114,8 +175,6 @@ internal sealed partial class Placing
 
             gaps[i] = new Gap(place, end + place.Least, link.PinStore >= 0 && link.PinStore != place.Store ? -1 : high);
         }
-
-        return gaps;
     }
 
     private Place Preferred(Link link, int i)
@@ -129,12 +188,12 @@ internal sealed partial class Placing
     }
 
     /// <summary>Puts the step at its next possible place and moves the seat on. False if there is none left.</summary>
-    private bool Next(Act act, ref Seat seat, int failures)
+    private bool Next(Act act, Seat seat, int failures)
     {
         seat.At -= failures / 6;
         while (true)
         {
-            var at = seat.Sharing ? NextShared(act, ref seat) : NextOwn(act, ref seat);
+            var at = seat.Sharing ? NextShared(act, seat) : NextOwn(act, seat);
             if (at)
             {
                 return true;
@@ -145,35 +204,42 @@ internal sealed partial class Placing
                 return false;
             }
 
-            (seat.Sharing, seat.At) = (false, seat.High);
+            (seat.Sharing, seat.At) = (false, Begin(act, seat));
         }
     }
 
-    /// <summary>Latest start at or before <paramref name="at"/> that every hold allows, or -1.</summary>
-    private static int Allowed(Seat seat, int at)
+    /// <summary>Latest start at or before <paramref name="at"/> that is open and that every hold allows, or -1.</summary>
+    private int Allowed(Act act, Seat seat, int at)
     {
+        var starts = openings.Of(act);
         for (var again = true; again;)
         {
-            again = false;
-            foreach (var (_, gaps) in seat.Holds)
+            var open = Bits.LastSet(starts, at);
+            at = open;
+            foreach (ref readonly var stay in seat.Stays)
             {
-                var best = -1;
-                foreach (var gap in gaps)
-                {
-                    var high = Math.Min(at, gap.High);
-                    best = high >= gap.Low && high > best ? high : best;
-                }
+                at = Latest(stay.Stores, at);
+            }
 
-                if (best < seat.Low)
-                {
-                    return -1;
-                }
-
-                again |= best < at;
-                at = best;
+            again = at < open;
+            if (at < seat.Low)
+            {
+                return -1;
             }
         }
 
-        return at >= seat.Low ? at : -1;
+        return at;
+    }
+
+    private static int Latest(ReadOnlySpan<Gap> gaps, int at)
+    {
+        var best = -1;
+        foreach (ref readonly var gap in gaps)
+        {
+            var high = Math.Min(at, gap.High);
+            best = high >= gap.Low && high > best ? high : best;
+        }
+
+        return best;
     }
 }

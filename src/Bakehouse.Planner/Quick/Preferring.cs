@@ -17,7 +17,7 @@ internal static class Preferring
         foreach (var link in shop.Links)
         {
             var sorted = link.In
-                .OrderBy(p => link.Clocks.Count > 0 && !shop.StoreCold[p.Store])
+                .OrderBy(p => link.Clocks.Length > 0 && !shop.StoreCold[p.Store])
                 .ThenBy(p => asked[p.Store]).ThenBy(p => p.Store).ToArray();
             sorted.CopyTo(link.In, 0);
         }

@@ -103,10 +103,10 @@ internal sealed class Pushing(Shop shop, Board board, Standing standing)
 
     private bool NewlyLate(Job job, Build build)
     {
-        foreach (var order in job.Orders)
+        foreach (var order in job.Outs)
         {
-            var act = Array.Find(build.Acts, a => a.Step.Id == order.Out);
-            if (act is { Standing: false } && board.Rows[act.Index].Start > standing.RowOf(act).Start && Score.MinutesLate(shop, board, build, order) > 0)
+            var act = shop.Acts[order.Act];
+            if (build.Acts.Contains(act) && !act.Standing && board.Rows[act.Index].Start > standing.RowOf(act).Start && Score.MinutesLate(shop, board, order) > 0)
             {
                 return true;
             }

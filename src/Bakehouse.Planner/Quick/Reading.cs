@@ -45,6 +45,7 @@ internal sealed class Reading
             Week = week,
             Grains = grains,
             FreeFrom = Up(week.FreeFrom),
+            Codes = codes.Count,
             Shift = [.. week.People.Select(p => Calendar(grains, p.Shifts))],
             Duty = [.. week.People.Select(p => Calendar(grains, p.Shifts.Concat(p.Extra)))],
             Extra = [.. week.People.Select(p => Calendar(grains, p.Extra))],
@@ -86,6 +87,7 @@ internal sealed class Reading
             Code = step.Mix is { } m ? Code("mix " + m.Family) : step.Bake is { } b ? Code("bake " + b.Heat) : -1,
             Size = step.Mix?.Size ?? 0,
             Pans = Pans(step),
+            Kit = step.Tools.Aggregate(0UL, (m, t) => m | (1UL << (tools[t] & 31))) | MachinesFor(step).Aggregate(0UL, (m, k) => m | (1UL << (32 + (k & 31)))),
             Has = Mask(step.Has),
             Avoid = Mask(step.Avoid),
         };
@@ -155,7 +157,7 @@ internal sealed class Reading
         {
             foreach (var hold in clock.Holds)
             {
-                shop.Links[holds[hold]].Clocks.Add(c);
+                shop.Links[holds[hold]].Clocks = [.. shop.Links[holds[hold]].Clocks, c];
             }
         }
 
@@ -214,6 +216,11 @@ internal sealed class Reading
             act.Standing = act.PinStart >= 0
                 && (act.Count == 0 || BitOperations.PopCount(act.PinPeople) == act.Count)
                 && (!act.OnMachine || act.PinMachine >= 0);
+        }
+
+        foreach (var link in shop.Links)
+        {
+            link.Settled = shop.Acts[link.From].Standing && shop.Acts[link.To].Standing;
         }
     }
 

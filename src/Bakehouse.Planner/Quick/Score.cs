@@ -25,10 +25,10 @@ internal static class Score
     public static Levels OfJob(Shop shop, Board board, Job job, Build build)
     {
         long stale = 0, late = 0, fresh = 0;
-        foreach (var order in job.Orders)
+        foreach (var order in job.Outs)
         {
-            var over = MinutesLate(shop, board, build, order);
-            (late, fresh) = order.Rank == 1 ? (late + over, fresh) : (late, fresh + over);
+            var over = MinutesLate(shop, board, order);
+            (late, fresh) = order.Order.Rank == 1 ? (late + over, fresh) : (late, fresh + over);
         }
 
         foreach (var act in build.Acts)
@@ -49,10 +49,10 @@ internal static class Score
         return new Levels(0, late, stale, 0, fresh, 0, 0);
     }
 
-    public static int MinutesLate(Shop shop, Board board, Build build, WeekOrder order)
+    public static int MinutesLate(Shop shop, Board board, Out order)
     {
-        var act = Array.Find(build.Acts, a => a.Step.Id == order.Out);
-        return act is null ? 0 : Math.Max(0, (board.Rows[act.Index].Start * shop.Grain) + (order.EdgeIsEnd ? act.Step.Minutes : 0) - order.To);
+        var start = board.Rows[order.Act].Start;
+        return start < 0 ? 0 : Math.Max(0, (start * shop.Grain) + (order.Order.EdgeIsEnd ? shop.Acts[order.Act].Step.Minutes : 0) - order.Order.To);
     }
 
     private static long Overtime(Shop shop, Board board)

@@ -7,6 +7,7 @@ internal sealed class Session
 {
     private const int Tries = 4000;
     private const uint MostTwists = 12;
+    private const uint Seed = 20261125;
 
     private readonly Shop shop;
     private readonly CancellationToken cancel;
@@ -35,8 +36,8 @@ internal sealed class Session
             builds[job.Index] = Insert(insertion, job);
         }
 
-        new Rounds(shop, free, cancel).Run(board, builds, standing.Cleans, rounds);
-        return new Draft(board, builds);
+        var first = new Draft(board, builds);
+        return rounds > 0 ? new Rounds(shop, free, first, Seed).Run(standing.Cleans, rounds, cancel) : first;
     }
 
     /// <summary>A job that finds no place at all is tried again with other people and stores first.</summary>
@@ -44,7 +45,7 @@ internal sealed class Session
     {
         for (uint twist = 0; twist < MostTwists; twist++)
         {
-            if (insertion.Insert(job, Tries, twist) is { } build)
+            if (insertion.Insert(job, new Manner(Tries, twist)) is { } build)
             {
                 return build;
             }
@@ -75,11 +76,11 @@ internal sealed class Session
             return new PlanOutcome(null, late, reasons);
         }
 
-        foreach (var (job, order) in shop.Jobs.SelectMany(j => j.Orders.Select(o => (j, o))))
+        foreach (var order in shop.Jobs.SelectMany(j => j.Outs))
         {
-            if (Score.MinutesLate(shop, board, builds[job.Index]!, order) is > 0 and var minutes)
+            if (Score.MinutesLate(shop, board, order) is > 0 and var minutes)
             {
-                late[order.Id] = minutes;
+                late[order.Order.Id] = minutes;
             }
         }
 

@@ -51,7 +51,7 @@ internal sealed class Settling
 
     private bool Back(Job job, Build build, Act act)
     {
-        var late = job.Orders.Sum(o => Score.MinutesLate(shop, board, build, o));
+        var late = job.Outs.Sum(o => Score.MinutesLate(shop, board, o));
         spare.CopyFrom(board);
         Link[] links = [.. act.In.Concat(act.Out).Where(l => board.Stands[l.Index] >= 0)];
         foreach (var link in links)
@@ -61,7 +61,7 @@ internal sealed class Settling
 
         Placing.Unplace(board, act);
         if (keeping.KeepStep(act) && Array.TrueForAll(links, l => keeping.KeepHold(l) || StandAs(l)) && keeping.ClocksHold(build)
-            && job.Orders.Sum(o => Score.MinutesLate(shop, board, build, o)) <= late)
+            && job.Outs.Sum(o => Score.MinutesLate(shop, board, o)) <= late)
         {
             return true;
         }

@@ -12,6 +12,9 @@ internal sealed class Shop
 
     public required int FreeFrom { get; init; }
 
+    /// <summary>Families and heats.</summary>
+    public required int Codes { get; init; }
+
     public int Words => Bits.Words(Grains + 64);
 
     /// <summary>Per person: grains of a shift, and of a shift or overtime.</summary>
