@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Bakehouse.Benchmarks.Plots;
 using Bakehouse.Benchmarks.Published;
 using Bakehouse.Benchmarks.Weeks;
 
@@ -13,5 +14,6 @@ internal static class Program
             WeeksCommand.Build(),
             PsplibCommand.Build(),
             PsplibMaxCommand.Build(),
+            PlotCommand.Build(),
         }.Parse(args).InvokeAsync();
 }

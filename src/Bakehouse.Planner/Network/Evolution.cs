@@ -8,115 +8,84 @@ namespace Bakehouse.Planner.Network;
 /// </summary>
 internal sealed class Evolution
 {
+    /// <summary>So many children for each of the crowd without a better one, and a new crowd is sampled around the best.</summary>
+    private const int Patience = 6;
+
     private readonly Chart chart;
     private readonly Dice dice;
     private readonly Budget budget;
     private readonly Sampling sampling;
+    private readonly Crossing crossing;
     private readonly SerialScheme scheme;
     private readonly Justification justification;
     private readonly Sorting sorting;
     private readonly int[][] keys;
     private readonly int bound;
+    private readonly int size;
     private readonly List<Breed> crowd = [];
-    private readonly bool[] placed;
 
     public Evolution(Chart chart, int bound, Dice dice, Budget budget)
     {
-        (this.chart, this.dice, this.budget, this.bound) = (chart, dice, budget, bound);
-        (sampling, scheme, justification, sorting) = (new(chart, dice), new(chart), new(chart), new(chart));
+        (this.chart, this.dice, this.budget, this.bound, size) = (chart, dice, budget, bound, Size(budget.Total));
+        (sampling, crossing, scheme) = (new(chart, dice), new(chart, dice), new(chart));
+        (justification, sorting) = (new(chart), new(chart));
         var latest = LongestPaths.Latest(chart, bound);
         keys = [[.. latest.Select((l, a) => l + chart.Length[a])], latest];
-        placed = new bool[chart.Count];
     }
+
+    private bool Going => budget.Left && budget.Best > bound;
 
     /// <summary>Until the budget is used or an end at the bound is found.</summary>
     public void Run()
     {
-        var size = Size(budget.Total);
-        while (budget.Left && budget.Best > bound)
+        while (Going)
         {
-            Found(size);
-            for (var idle = 0; budget.Left && budget.Best > bound && idle < 6 * size;)
+            Sample();
+            for (var idle = 0; Going && idle < Patience * size;)
             {
                 idle = Cross() ? 0 : idle + 1;
             }
 
-            crowd.Sort((a, b) => a.End.CompareTo(b.End));
-            crowd.RemoveRange(Math.Min(crowd.Count, 1), Math.Max(0, crowd.Count - 1));
+            var best = crowd.MinBy(b => b.End);
+            crowd.Clear();
+            crowd.AddRange(best is null ? [] : [best]);
         }
     }
 
-    private static int Size(int schedules) => Math.Clamp((int)Math.Sqrt(schedules) / 2, 8, 150);
+    /// <summary>Tried on published nets of 30 and 60 activities: a smaller crowd becomes all alike, a greater one learns too slowly.</summary>
+    private static int Size(int schedules) => Math.Clamp((int)(1.1 * Math.Sqrt(schedules)), 35, 112);
 
-    private void Found(int size)
+    /// <summary>Fills the crowd. A small net may not have so many schedules.</summary>
+    private void Sample()
     {
-        for (var n = 0; crowd.Count < size && (n < 3 * size || crowd.Count == 0) && budget.Left && budget.Best > bound; n++)
+        for (var n = 0; Going && crowd.Count < size && (n < 3 * size || crowd.Count == 0); n++)
         {
             var starts = new int[chart.Count];
-            if (Sample(n, starts))
+            budget.Count();
+            if (Sample(n % 2 == 0, keys[n / 2 % 2], starts))
             {
                 Keep(starts, size);
             }
         }
     }
 
-    private bool Sample(int n, int[] starts)
+    private bool Sample(bool parallel, int[] urgency, int[] starts)
     {
-        budget.Count();
-        if (n % 2 == 0)
+        if (parallel)
         {
-            return sampling.Parallel(keys[n / 2 % 2], starts);
+            return sampling.Parallel(urgency, starts);
         }
 
         var list = new int[chart.Count];
-        sampling.List(keys[n / 2 % 2], list);
+        sampling.List(urgency, list);
         return scheme.Forward(list, starts);
     }
 
-    private bool Keep(int[] starts, int size)
-    {
-        budget.Tell(starts, chart.End(starts));
-        var end = justification.Justify(starts);
-        budget.Count(Justification.Passes);
-        budget.Tell(starts, end);
-        var list = new int[chart.Count];
-        sorting.ByStart(starts, list);
-        var breed = new Breed(starts, list, end);
-        if (crowd.Exists(b => b.End == end && b.Starts.AsSpan().SequenceEqual(starts)))
-        {
-            return false;
-        }
-
-        if (crowd.Count < size)
-        {
-            crowd.Add(breed);
-            return true;
-        }
-
-        var worst = 0;
-        for (var n = 1; n < crowd.Count; n++)
-        {
-            worst = crowd[n].End > crowd[worst].End ? n : worst;
-        }
-
-        if (crowd[worst].End < end)
-        {
-            return false;
-        }
-
-        var better = crowd[worst].End > end;
-        crowd[worst] = breed;
-        return better;
-    }
-
+    /// <summary>True if the child made the crowd better.</summary>
     private bool Cross()
     {
-        var (mother, father) = (Pick(), Pick());
-        var list = new int[chart.Count];
-        var (a, b) = (dice.Below(chart.Count + 1), dice.Below(chart.Count + 1));
-        Mix(mother.List, father.List, Math.Min(a, b), Math.Max(a, b), list);
-        Shake(list);
-        var starts = new int[chart.Count];
+        var (list, starts) = (new int[chart.Count], new int[chart.Count]);
+        crossing.Cross(Pick().List, Pick().List, list);
         budget.Count();
         return scheme.Forward(list, starts) && Keep(starts, crowd.Count);
     }
@@ -127,43 +96,46 @@ internal sealed class Evolution
         return one.End <= other.End ? one : other;
     }
 
-    /// <summary>Mother's up to a, then as many as to b in father's order, the rest in mother's.</summary>
-    private void Mix(int[] mother, int[] father, int a, int b, int[] list)
+    /// <summary>Justifies and takes in, in place of the worst if the crowd is full. True if a worse one went.</summary>
+    private bool Keep(int[] starts, int most)
     {
-        Array.Clear(placed);
-        var n = 0;
-        n = Fill(mother, n, a, list);
-        n = Fill(father, n, b, list);
-        Fill(mother, n, list.Length, list);
-    }
-
-    private int Fill(int[] from, int n, int to, int[] list)
-    {
-        for (var k = 0; n < to; k++)
+        budget.Tell(starts, chart.End(starts));
+        var end = justification.Justify(starts);
+        budget.Count(Justification.Passes);
+        budget.Tell(starts, end);
+        if (crowd.Exists(b => b.End == end && b.Starts.AsSpan().SequenceEqual(starts)))
         {
-            if (!placed[from[k]])
-            {
-                placed[from[k]] = true;
-                list[n++] = from[k];
-            }
+            return false;
         }
 
-        return n;
-    }
-
-    /// <summary>Neighbours in the list change places now and then, where no lag lies between them.</summary>
-    private void Shake(int[] list)
-    {
-        for (var n = 1; n < list.Length; n++)
+        var list = new int[chart.Count];
+        sorting.ByStart(starts, list);
+        if (crowd.Count < most)
         {
-            if (dice.Below(20) == 0 && !Leads(list[n - 1], list[n]))
-            {
-                (list[n - 1], list[n]) = (list[n], list[n - 1]);
-            }
+            crowd.Add(new Breed(starts, list, end));
+            return true;
         }
+
+        var worst = Worst();
+        var known = crowd[worst].End;
+        if (end <= known)
+        {
+            crowd[worst] = new Breed(starts, list, end);
+        }
+
+        return end < known;
     }
 
-    private bool Leads(int one, int other) => Array.IndexOf(chart.Before.Other, one, chart.Before.At[other], chart.Before.At[other + 1] - chart.Before.At[other]) >= 0;
+    private int Worst()
+    {
+        var worst = 0;
+        for (var n = 1; n < crowd.Count; n++)
+        {
+            worst = crowd[n].End > crowd[worst].End ? n : worst;
+        }
+
+        return worst;
+    }
 
     private sealed record Breed(int[] Starts, int[] List, int End);
 }

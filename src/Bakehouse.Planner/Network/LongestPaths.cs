@@ -10,9 +10,12 @@ internal static class LongestPaths
     public const int None = int.MinValue / 4;
 
     /// <summary>Earliest starts by activity, or the activities of a circle that no schedule can keep.</summary>
-    public static (int[]? Starts, int[] Circle) Earliest(Chart chart)
+    public static (int[]? Starts, int[] Circle) Earliest(Chart chart) => Earliest(chart, chart.From);
+
+    /// <summary>The same where none starts before its grain of <paramref name="from"/>.</summary>
+    public static (int[]? Starts, int[] Circle) Earliest(Chart chart, int[] from)
     {
-        var starts = (int[])chart.From.Clone();
+        var starts = (int[])from.Clone();
         var by = Enumerable.Repeat(-1, chart.Count).ToArray();
         foreach (var a in chart.Order)
         {

@@ -6,7 +6,7 @@ namespace Bakehouse.Planner.Tests.Network;
 
 public class SchedulerTests
 {
-    private const int Tries = 2000;
+    private const int Tries = 400;
 
     /// <summary>
     /// Worked by hand. One oven (1), two hands (2). a: 3 grains, oven, 1 hand; b: 2 grains, 2 hands; c after a: 2 grains, oven, 1 hand;
