@@ -13,6 +13,9 @@ using Bakehouse.Web.TheKitchen;
 /// <param name="Crowded">The sentence where no way was found to put everything down; else "".</param>
 public sealed record ShelfView(int Level, decimal Width, decimal Depth, IReadOnlyList<ThingView> Things, string Crowded)
 {
+    /// <summary>True if nothing stands there.</summary>
+    public bool IsFree => Things.Count == 0 && Crowded.Length == 0;
+
     /// <summary>What stands there in words.</summary>
     public string Says => Crowded.Length > 0 ? Crowded : Things.Count == 0 ? "free" : string.Join(", ", Things.Select(t => t.Name));
 
