@@ -115,9 +115,59 @@ internal sealed class Clearing(Shop shop, Job[] movable, Dice dice)
         var poor = movable.Where(j => builds[j.Index] is null || late[j] > 0).ToList();
         if (poor.Count == 0)
         {
-            poor = [.. movable.Where(j => Score.OfJob(shop, board, j, builds[j.Index]!) is { Stale: > 0 } or { Fresh: > 0 })];
+            poor = [.. movable.Where(j => Score.OfJob(shop, board, j, builds[j.Index]!).Stale > 0)];
+        }
+
+        if (poor.Count == 0)
+        {
+            poor = [.. movable.Where(j => Array.Exists(builds[j.Index]!.Acts, a => !a.Standing && InOvertime(board, a)))];
+        }
+
+        if (poor.Count == 0)
+        {
+            poor = [.. movable.Where(j => Score.OfJob(shop, board, j, builds[j.Index]!).Fresh > 0)];
         }
 
         return poor.Count > 0 && dice.Below(4) > 0 ? poor[dice.Below(poor.Count)] : movable[dice.Below(movable.Length)];
+    }
+
+    private bool InOvertime(Board board, Act act)
+    {
+        var row = board.Rows[act.Index];
+        for (var p = 0; p < shop.Extra.Length && row.Start >= 0; p++)
+        {
+            if ((row.People >> p & 1) != 0 && Bits.NextSet(shop.Extra[p], row.Start) < row.Start + act.Grains)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// Shifts and overtime for a round. Where somebody works overtime for the picked jobs, it is now and then left out around one of those
+    /// steps, so that another place is looked for.
+    /// </summary>
+    public ulong[][] Duty(Board board, Build?[] builds, List<Job> picked)
+    {
+        var over = picked.SelectMany(j => builds[j.Index]?.Acts ?? []).Where(a => !a.Standing && InOvertime(board, a)).ToList();
+        if (over.Count == 0 || dice.Below(3) == 0)
+        {
+            return shop.Duty;
+        }
+
+        var middle = board.Rows[over[dice.Below(over.Count)].Index].Start;
+        var reach = 36 << dice.Below(4);
+        ulong[][] duty = [.. shop.Duty.Select(d => (ulong[])d.Clone())];
+        for (var p = 0; p < duty.Length; p++)
+        {
+            var extra = (ulong[])shop.Extra[p].Clone();
+            Bits.Keep(extra, middle - reach, middle + reach);
+            BitRows.AndNot(extra, shop.Shift[p]);
+            BitRows.AndNot(duty[p], extra);
+        }
+
+        return duty;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Planning;
 
@@ -11,7 +12,7 @@ internal sealed class Floors
     private readonly Piece[] pieces;
     private readonly int[] pieceOf;
     private readonly UInt128[] marks;
-    private readonly Dictionary<(int Floor, UInt128 Set), bool> known = [];
+    private readonly ConcurrentDictionary<(int Floor, UInt128 Set), bool> known = new();
 
     public Floors(Week week)
     {

@@ -105,14 +105,19 @@ internal sealed class Insertion(Shop shop, Board board)
 
     private static IEnumerable<Terms> Ladder(int from, int to, Manner m)
     {
-        yield return new(false, 0, 0, from, to, m.Tries, m.Twist, m.Early);
-        yield return new(false, 0, m.Fresh, from, to, m.Tries, m.Twist, m.Early);
+        var strict = new Terms(false, 0, 0, from, to, m.Tries, m.Twist, m.Early);
+        yield return strict;
+        if (m.Fresh > 0)
+        {
+            yield return strict with { Fresh = m.Fresh };
+        }
+
         if (m.Most != Bound.InUsualHours)
         {
-            yield return new(true, 0, m.Fresh, from, to, m.Tries, m.Twist, m.Early);
+            yield return strict with { Overtime = true, Fresh = m.Fresh };
             if (m.Fresh != Terms.Any)
             {
-                yield return new(true, 0, Terms.Any, from, to, m.Tries, m.Twist, m.Early);
+                yield return strict with { Overtime = true, Fresh = Terms.Any };
             }
         }
 
@@ -122,7 +127,12 @@ internal sealed class Insertion(Shop shop, Board board)
         }
     }
 
-    private static Terms Loosest(int from, int to, Manner m) => new(true, Terms.Any, Terms.Any, from, to, m.Tries, m.Twist, m.Early);
+    private static Terms Loosest(int from, int to, Manner m) => m.Most switch
+    {
+        Bound.Anything => new(true, Terms.Any, Terms.Any, from, to, m.Tries, m.Twist, m.Early),
+        Bound.KeepingAges => new(true, 0, Terms.Any, from, to, m.Tries, m.Twist, m.Early),
+        _ => new(false, 0, m.Fresh, from, to, m.Tries, m.Twist, m.Early),
+    };
 
     private Terms? Late(Job job, Build build, Manner m)
     {
@@ -177,7 +187,7 @@ internal sealed class Insertion(Shop shop, Board board)
 
     private Terms Nicer(Job job, Build build, Terms found, Manner manner)
     {
-        if (!manner.Rough && First(job, build, found.From, found.To, manner) is { } terms)
+        if ((!manner.Rough || manner.Nice) && First(job, build, found.From, found.To, manner) is { } terms)
         {
             return terms;
         }
@@ -196,10 +206,11 @@ internal sealed class Insertion(Shop shop, Board board)
 /// <param name="Fresh">Grains by which freshness may be passed before overtime is asked for.</param>
 /// <param name="Doubtful">Look first if it can be on time at all.</param>
 /// <param name="Rough">Take the first lateness found.</param>
+/// <param name="Nice">Look for the other wishes at the lateness found, also when rough.</param>
 /// <param name="MostLate">Grains late that are still of use.</param>
 /// <param name="Most">What else is still of use.</param>
 internal readonly record struct Manner(
-    int Tries, uint Twist, uint Early = 0, int Fresh = Terms.Any, bool Doubtful = false, bool Rough = false, int MostLate = int.MaxValue / 2, Bound Most = Bound.Anything);
+    int Tries, uint Twist, uint Early = 0, int Fresh = Terms.Any, bool Doubtful = false, bool Rough = false, bool Nice = false, int MostLate = int.MaxValue / 2, Bound Most = Bound.Anything);
 
 /// <summary>How far an insertion may go.</summary>
 internal enum Bound

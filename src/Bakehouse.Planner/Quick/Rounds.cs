@@ -12,10 +12,11 @@ internal sealed class Rounds
     private const int Tries = 200;
     private const int Memory = 100;
     private static readonly uint[] Earlies = [0, 16, 40, 90];
-    private static readonly int[] Freshes = [Terms.Any, Terms.Any, 24, 96];
+    private static readonly int[] Freshes = [Terms.Any, Terms.Any, 4, 16, 64, 192];
 
     private readonly Shop shop;
     private readonly Job[] movable;
+    private readonly IReadOnlySet<Clean> keep;
     private readonly Dice dice;
     private readonly Clearing clearing;
     private readonly Insertion insertion;
@@ -26,61 +27,80 @@ internal sealed class Rounds
     private readonly Build?[] builds;
     private readonly Levels[] before = new Levels[Memory];
     private Levels levels;
-    private Draft best = null!;
-    private Levels bestLevels;
-    private long work;
     private long rounds;
 
-    public Rounds(Shop shop, Job[] movable, Draft start, uint seed)
+    /// <param name="keep">Clean-downs that stay.</param>
+    public Rounds(Shop shop, Job[] movable, Draft start, IReadOnlySet<Clean> keep, uint seed)
     {
-        (this.shop, this.movable) = (shop, movable);
+        (this.shop, this.movable, this.keep) = (shop, movable, keep);
         dice = new Dice(seed);
         (board, spare) = (new Board(shop), new Board(shop));
-        board.CopyFrom(start.Board);
         builds = [.. start.Builds];
         next = [.. start.Builds];
         insertion = new Insertion(shop, spare);
         cleaning = new Cleaning(shop, spare);
         clearing = new Clearing(shop, movable, dice);
-        levels = Score.Of(shop, board, builds);
-        Array.Fill(before, levels);
+        Best = new Draft(new Board(shop), [.. start.Builds]);
+        GoOnFrom(start, Score.Of(shop, start.Board, start.Builds));
+    }
+
+    /// <summary>The best plan so far.</summary>
+    public Draft Best { get; }
+
+    /// <summary>Its levels; changes are not counted.</summary>
+    public Levels BestLevels { get; private set; }
+
+    /// <summary>True if there is nothing to improve.</summary>
+    public bool Done => movable.Length == 0 || BestLevels is { Broken: 0, Late: 0, Stale: 0, Overtime: 0, Fresh: 0 };
+
+    /// <summary>Improves what stands until so many more places are tried.</summary>
+    public void Run(long budget, CancellationToken cancel)
+    {
+        for (var work = 0L; work < budget && !cancel.IsCancellationRequested && !Done;)
+        {
+            work += Round();
+        }
+    }
+
+    /// <summary>Goes on from the best plan of another.</summary>
+    public void Follow(Rounds other) => GoOnFrom(other.Best, other.BestLevels);
+
+    private void GoOnFrom(Draft draft, Levels known)
+    {
+        board.CopyFrom(draft.Board);
+        draft.Builds.CopyTo(builds, 0);
+        levels = known;
+        Array.Fill(before, known);
         Keep();
     }
 
-    /// <summary>Improves what stands on the board until the budget is used. Builds is by job.</summary>
-    public Draft Run(IReadOnlySet<Clean> keep, long budget, CancellationToken cancel)
+    /// <summary>Returns the places tried.</summary>
+    private long Round()
     {
-        while (work < budget && !cancel.IsCancellationRequested && movable.Length > 0 && !Perfect(bestLevels))
+        spare.CopyFrom(board);
+        builds.CopyTo(next, 0);
+        var done = insertion.Work;
+        var off = clearing.Clear(board, spare, next);
+        cleaning.DropIdle(keep);
+        insertion.Duty = levels is { Broken: 0, Late: 0, Stale: 0 } ? clearing.Duty(board, builds, off) : shop.Duty;
+        ref var old = ref before[rounds++ % before.Length];
+        if (PutBack(off, old.CompareTo(levels) > 0 ? old : levels))
         {
-            spare.CopyFrom(board);
-            builds.CopyTo(next, 0);
-            var done = insertion.Work;
-            var stuck = clearing.Clear(board, spare, next);
-            cleaning.DropIdle(keep);
-            ref var old = ref before[rounds % before.Length];
-            var whole = PutBack(stuck, old.CompareTo(levels) > 0 ? old : levels);
-            work += insertion.Work - done + 50;
-            rounds++;
-            if (whole)
-            {
-                Judge(Score.Of(shop, spare, next));
-            }
-
-            old = levels.CompareTo(old) < 0 ? levels : old;
+            Weigh(Score.Of(shop, spare, next), old);
         }
 
-        return best;
+        old = levels.CompareTo(old) < 0 ? levels : old;
+        return insertion.Work - done + 50;
     }
 
-    private void Judge(Levels now)
+    private void Weigh(Levels now, Levels old)
     {
-        var old = before[(rounds - 1) % before.Length];
         if (now.CompareTo(levels) <= 0 || now.CompareTo(old) <= 0)
         {
             board.CopyFrom(spare);
             next.CopyTo(builds, 0);
             levels = now;
-            if (levels.CompareTo(bestLevels) < 0)
+            if (levels.CompareTo(BestLevels) < 0)
             {
                 Keep();
             }
@@ -89,37 +109,74 @@ internal sealed class Rounds
 
     private void Keep()
     {
-        best ??= new Draft(new Board(shop), new Build?[builds.Length]);
-        best.Board.CopyFrom(board);
-        builds.CopyTo(best.Builds, 0);
-        bestLevels = levels;
+        Best.Board.CopyFrom(board);
+        builds.CopyTo(Best.Builds, 0);
+        BestLevels = levels;
     }
 
     /// <summary>False as soon as what stands can't be better than what is still of use.</summary>
     private bool PutBack(List<Job> off, Levels most)
     {
         var bound = most is { Broken: > 0 } or { Late: > 0 } or { Stale: > 0 } ? Bound.Anything : most.Overtime > 0 ? Bound.KeepingAges : Bound.InUsualHours;
-        var room = most.Broken > 0 ? int.MaxValue : most.Late - movable.Where(j => !off.Contains(j)).Sum(Late);
+        var room = Left(off, most, bound);
         foreach (var job in off)
         {
-            var twist = dice.Below(2) == 0 ? 0 : dice.Next();
-            var wished = Array.TrueForAll(job.Orders, o => o.Rank != 1);
-            var manner = new Manner(Tries, twist, twist == 0 ? 0 : Earlies[dice.Below(Earlies.Length)], Freshes[dice.Below(Freshes.Length)])
+            if (!PutBack(job, MannerFor(job, room, bound)))
             {
-                Doubtful = Late(job) > 0,
-                Rough = builds[job.Index] is not null,
-                MostLate = wished ? shop.Grains : (int)Math.Min(room / shop.Grain, shop.Grains),
-                Most = bound,
-            };
-            if (!PutBack(job, manner) && most.Broken == 0)
+                if (most.Broken == 0)
+                {
+                    return false;
+                }
+
+                continue;
+            }
+
+            var own = Score.OfJob(shop, spare, job, next[job.Index]!);
+            room = room with { Late = room.Late - own.Late, Fresh = room.Fresh - (bound == Bound.InUsualHours ? own.Fresh : 0) };
+            if (room.Late < 0 || room.Fresh < 0 || (bound == Bound.KeepingAges && Score.Overtime(shop, spare) > most.Overtime))
             {
                 return false;
             }
-
-            room -= next[job.Index] is null ? 0 : job.Outs.Sum(o => o.Order.Rank == 1 ? Score.MinutesLate(shop, spare, o) : 0);
         }
 
         return true;
+    }
+
+    /// <summary>Minutes late and minutes of freshness that the jobs to be put back may take.</summary>
+    private Levels Left(List<Job> off, Levels most, Bound bound)
+    {
+        var left = bound == Bound.InUsualHours ? most : most with { Fresh = long.MaxValue / 2 };
+        if (most.Broken > 0)
+        {
+            return left with { Late = long.MaxValue / 2 };
+        }
+
+        foreach (var job in movable)
+        {
+            if (!off.Contains(job) && builds[job.Index] is { } build)
+            {
+                var own = Score.OfJob(shop, board, job, build);
+                left = left with { Late = left.Late - own.Late, Fresh = left.Fresh - (bound == Bound.InUsualHours ? own.Fresh : 0) };
+            }
+        }
+
+        return left;
+    }
+
+    private Manner MannerFor(Job job, Levels room, Bound bound)
+    {
+        var twist = dice.Below(2) == 0 ? 0 : dice.Next();
+        var wished = Array.TrueForAll(job.Orders, o => o.Rank != 1);
+        var late = Math.Clamp((wished ? room.Fresh : room.Late) / shop.Grain, 0, shop.Grains);
+        var fresh = (int)Math.Min(Freshes[dice.Below(Freshes.Length)], Math.Clamp(room.Fresh / shop.Grain, 0, Terms.Any));
+        return new Manner(Tries, twist, twist == 0 ? 0 : Earlies[dice.Below(Earlies.Length)], fresh)
+        {
+            Doubtful = Late(job) > 0,
+            Rough = builds[job.Index] is not null,
+            Nice = dice.Below(2) == 0,
+            MostLate = (int)late,
+            Most = bound,
+        };
     }
 
     private long Late(Job job) => builds[job.Index] is null ? 0 : job.Outs.Sum(o => o.Order.Rank == 1 ? (long)Score.MinutesLate(shop, board, o) : 0);
@@ -139,6 +196,4 @@ internal sealed class Rounds
         next[job.Index] = insertion.Insert(job, manner);
         return next[job.Index] is not null;
     }
-
-    private static bool Perfect(Levels levels) => levels is { Broken: 0, Late: 0, Stale: 0, Overtime: 0, Fresh: 0 };
 }

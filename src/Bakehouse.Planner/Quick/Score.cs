@@ -55,7 +55,7 @@ internal static class Score
         return start < 0 ? 0 : Math.Max(0, (start * shop.Grain) + (order.Order.EdgeIsEnd ? shop.Acts[order.Act].Step.Minutes : 0) - order.Order.To);
     }
 
-    private static long Overtime(Shop shop, Board board)
+    public static long Overtime(Shop shop, Board board)
     {
         long grains = 0;
         for (var p = 0; p < shop.Shift.Length; p++)

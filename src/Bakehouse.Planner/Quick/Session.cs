@@ -7,17 +7,20 @@ internal sealed class Session
 {
     private const int Tries = 4000;
     private const uint MostTwists = 12;
-    private const uint Seed = 20261125;
 
     private readonly Shop shop;
     private readonly CancellationToken cancel;
     private readonly Board board;
     private readonly Build?[] builds;
     private readonly Standing standing;
+    private readonly int threads;
+    private readonly Action<PlanOutcome> better;
 
-    public Session(Shop shop, CancellationToken cancel)
+    /// <param name="threads">Threads that the rounds may use.</param>
+    /// <param name="better">Hears of each better plan in the rounds.</param>
+    public Session(Shop shop, CancellationToken cancel, int threads = 1, Action<PlanOutcome>? better = null)
     {
-        (this.shop, this.cancel) = (shop, cancel);
+        (this.shop, this.cancel, this.threads, this.better) = (shop, cancel, threads, better ?? (_ => { }));
         board = new Board(shop);
         builds = new Build?[shop.Jobs.Length];
         standing = new Standing(shop, board);
@@ -37,7 +40,12 @@ internal sealed class Session
         }
 
         var first = new Draft(board, builds);
-        return rounds > 0 ? new Rounds(shop, free, first, Seed).Run(standing.Cleans, rounds, cancel) : first;
+        if (rounds > 0)
+        {
+            better(Outcome(first));
+        }
+
+        return rounds > 0 ? new Lanes(shop, free, first, standing.Cleans).Run(rounds, threads, d => better(Outcome(d)), cancel) : first;
     }
 
     /// <summary>A job that finds no place at all is tried again with other people and stores first.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Bakehouse.Domain.Planning;
 
 namespace Bakehouse.Planner.Quick;
@@ -59,19 +60,11 @@ internal sealed class Shop
 internal sealed record MachineFacts(
     Machine Machine, int TurnSame, int TurnOther, int CleanGrains, int[] Cleaners, IReadOnlyDictionary<int, int> Limit)
 {
-    private readonly Dictionary<ulong, bool> packed = [];
+    private readonly ConcurrentDictionary<ulong, bool> packed = new();
 
     /// <summary>True if those pans can stand on the levels (rule M4: exact, by trying).</summary>
     public bool Packs(ulong pans, int[] diameters)
-    {
-        if (!packed.TryGetValue(pans, out var fits))
-        {
-            fits = Packing.Fits(Machine, pans, diameters);
-            packed[pans] = fits;
-        }
-
-        return fits;
-    }
+        => packed.TryGetValue(pans, out var fits) ? fits : packed[pans] = Packing.Fits(Machine, pans, diameters);
 }
 
 /// <summary>Pans on the levels of an oven: each level holds at most the whole of its shares.</summary>
