@@ -122,6 +122,9 @@ public enum Decoration
 /// <param name="Avoid">Allergens as the planner knows them: wheat, egg, milk, nuts, peanuts, sesame, soya ...</param>
 public sealed record AllergyAnswer(AllergyKind Kind, IReadOnlyList<string> Avoid, string Words)
 {
+    /// <summary>How hard it is, in the customer's word; the careful one as long as nobody has asked.</summary>
+    public CustomersWord Told { get; init; }
+
     /// <summary>Never prints what was said.</summary>
     public override string ToString() => Kind.ToString();
 
@@ -143,4 +146,20 @@ public enum AllergyKind
 
     /// <summary>Something must be avoided.</summary>
     Avoid,
+}
+
+/// <summary>How hard something must be avoided, in the customer's word.</summary>
+public enum CustomersWord
+{
+    /// <summary>An allergy.</summary>
+    Allergy,
+
+    /// <summary>An allergy that can kill.</summary>
+    Anaphylaxis,
+
+    /// <summary>It is borne badly.</summary>
+    Intolerance,
+
+    /// <summary>Not liked, not wanted.</summary>
+    Dislike,
 }

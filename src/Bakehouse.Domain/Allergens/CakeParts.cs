@@ -1,0 +1,66 @@
+namespace Bakehouse.Domain.Allergens;
+
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+
+/// <summary>Something that goes into a tier: by which recipe, and how much of it.</summary>
+/// <param name="Recipe">Id of the recipe.</param>
+/// <param name="Name">What it is called if there is no such recipe.</param>
+/// <param name="Mass">At the mixing bowl; zero if it is not known how much, then as much as the recipe makes.</param>
+public sealed record CakePart(string Recipe, string Name, Mass Mass);
+
+/// <summary>
+/// Everything that ends in or on a tier: sponge, filling, coats, colour, decoration, and the kit that touches it. What no recipe
+/// describes is a part all the same, and then nothing is known about it.
+/// </summary>
+public static class CakeParts
+{
+    /// <summary>The recipe that is both coats.</summary>
+    public const string Coat = "buttercream";
+
+    /// <summary>The recipe of what colours a coat.</summary>
+    public const string Colour = "colour";
+
+    /// <summary>The recipe of what tins are greased and dusted with.</summary>
+    public const string Tins = "tin-grease";
+
+    /// <summary>Grams of colour for a kilogram of coat (common practice, no source: 1 to 10 in use).</summary>
+    private const decimal ColourPerKilogram = 5;
+
+    /// <summary>Grams of grease for a tin (common practice, no source).</summary>
+    private const decimal GreasePerTin = 5;
+
+    /// <summary>The recipe of a decoration, as much as goes on one tier.</summary>
+    public static string Of(Decoration decoration) => $"decoration-{decoration.ToString().ToLowerInvariant()}";
+
+    /// <summary>Parts of each tier, by tier id. The order must have a build sheet.</summary>
+    public static IReadOnlyDictionary<Guid, IReadOnlyList<CakePart>> Of(Order order, BuildSheet sheet) =>
+        sheet.Tiers.ToDictionary(t => t.Tier.Id, t => Of(t, order.Decoration, sheet.Figures));
+
+    private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, CakeFigures figures)
+    {
+        var tier = build.Tier;
+        var coat = figures.IcingDensity * (build.Crumb + build.Coat);
+        var batter = Density.FromGramsPerMillilitre((double)(Sponge.Of(tier.Sponge)?.BatterDensity ?? 1)) * build.Pans.AllBatter;
+        List<CakePart> parts =
+        [
+            new(tier.Sponge, Sponge.Of(tier.Sponge)?.Name ?? tier.Sponge, batter),
+            new(Coat, "Coat", coat),
+            new(Of(decoration), $"{decoration} decoration", Mass.FromGrams(0)),
+            new(Tins, "Grease for tins", Mass.FromGrams(GreasePerTin * build.Pans.Count)),
+        ];
+        if (build.Fillings > 0)
+        {
+            parts.Add(new CakePart(tier.Filling, Filling.Of(tier.Filling)?.Name ?? tier.Filling, figures.Filling(tier.Filling) * build.Filling));
+        }
+
+        if (tier.Colours.Count > 0)
+        {
+            parts.Add(new CakePart(Colour, "Colour of the coat", coat * (ColourPerKilogram / 1000)));
+        }
+
+        return parts;
+    }
+}
