@@ -1,6 +1,7 @@
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.Copies;
+using Bakehouse.Web.FarDays;
 using Bakehouse.Web.Figures;
 using Bakehouse.Web.IsAllWell;
 using Bakehouse.Web.Shell;
@@ -21,6 +22,8 @@ builder.OpenBook();
 builder.AddFigures();
 builder.AddBell();
 builder.AddCopies();
+builder.Services.AddSingleton<PlanEachDay>();
+builder.Services.AddHostedService(services => services.GetRequiredService<PlanEachDay>());
 builder.Services.AddSingleton<WellReader>();
 builder.Services.AddPages();
 

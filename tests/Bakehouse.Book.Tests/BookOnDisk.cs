@@ -104,6 +104,19 @@ internal sealed class BookOnDisk : IDisposable
             command, kind, [about], now, person, kind is SlipKind.Out or SlipKind.Away ? now : null, until is { } hours ? now + Duration.FromMinutes((long)(hours * 60)) : null, spare));
     }
 
+    /// <summary>An order is taken for a day beyond the planned ones; then the days pass until it is within them. Returns its id.</summary>
+    public async Task<Guid> FarOrderComesNear()
+    {
+        var today = Clock.GetCurrentInstant().InUtc().Date;
+        var order = Order("Far");
+        var day = today.PlusDays(Book.State.Shop!.Settings.PlanDays + 1);
+        day = day.DayOfWeek is IsoDayOfWeek.Sunday or IsoDayOfWeek.Monday ? day.PlusDays(2) : day;
+        order = order with { Handover = order.Handover with { At = day.At(new LocalTime(14, 0)) } };
+        Assert.Equal(AnswerKind.Accepted, (await Write(order)).Kind);
+        Clock.AdvanceDays(Period.DaysBetween(today, day) - Book.State.Shop.Settings.PlanDays);
+        return order.Id;
+    }
+
     public void Dispose()
     {
         Book.Dispose();

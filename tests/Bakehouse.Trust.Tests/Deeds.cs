@@ -38,6 +38,7 @@ internal static class Deeds
         (2, typeof(TakeBackSlip), (shop, at) => at.Seen.Slips.Count == 0 ? null : new TakeBackSlip(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Slips).Id)),
         (1, typeof(RenewCalendar), (shop, at) => new RenewCalendar(shop.NewId(), at.Person, at.Device, at.Person, $"{shop.NewId():N}{shop.NewId():N}")),
         (1, typeof(StopCalendar), (shop, at) => new StopCalendar(shop.NewId(), at.Person, at.Device, at.Person)),
+        (1, typeof(PlanNear), (shop, at) => new PlanNear(shop.NewId(), shop.Happens(50) ? "" : at.Person, at.Device)),
         (1, typeof(TrustClock), (shop, at) => new TrustClock(shop.NewId(), at.Person, at.Device)),
         (1, typeof(OpenSample), (shop, at) => new OpenSample(shop.NewId(), at.Person, at.Device)),
     ];
@@ -67,7 +68,8 @@ internal static class Deeds
     private static LocalDate Day(SimulatedShop shop)
     {
         var today = shop.Clock.GetCurrentInstant().InZone(DateTimeZoneProviders.Tzdb["Europe/London"]).Date;
-        var first = today.PlusDays(shop.Between(2, 6));
+        // Now and then for a day that has no plan yet.
+        var first = today.PlusDays(shop.Happens(8) ? shop.Between(22, 30) : shop.Between(2, 6));
         return Enumerable.Range(0, 7).Select(first.PlusDays).First(d => SampleBakery.Shop.HoursOn(d).Count > 0);
     }
 

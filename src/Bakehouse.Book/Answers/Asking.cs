@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Answers;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -72,6 +73,11 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
         if (against.Count > 0)
         {
             return Fit.No(order, against);
+        }
+
+        if (PlanReach.IsFar(order, desk.Shop, desk.Today))
+        {
+            return Fit.Far(order, FarBudget.Of(order, desk.State.Orders, desk.Shop, desk.State.Chores, desk.Today));
         }
 
         var fitted = OrderEntry.Placed(desk, order, desk.Fitting);

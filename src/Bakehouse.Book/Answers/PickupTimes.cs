@@ -1,19 +1,20 @@
 namespace Bakehouse.Book.Answers;
 
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using NodaTime;
 
-/// <summary>Half hours at which a cake may be handed over: while the shop is open, after the notice it asks for, within its plans.</summary>
+/// <summary>Half hours at which a cake may be handed over: while the shop is open, after the notice it asks for, as far ahead as orders are taken.</summary>
 internal sealed class PickupTimes(Shop shop, Instant now)
 {
     private const int Step = 30;
 
     private LocalDateTime Soonest => (now + Duration.FromHours(shop.Settings.NoticeHours)).InZone(DateTimeZoneProviders.Tzdb[shop.Zone]).LocalDateTime;
 
-    private LocalDate Last => now.InZone(DateTimeZoneProviders.Tzdb[shop.Zone]).Date.PlusDays(shop.Settings.PlanDays);
+    private LocalDate Last => now.InZone(DateTimeZoneProviders.Tzdb[shop.Zone]).Date.PlusDays(PlanReach.MostDays);
 
-    /// <summary>The first at all; null if the shop does not open within its plans.</summary>
+    /// <summary>The first at all; null if the shop does not open.</summary>
     public LocalDateTime? First(Order order) => Next(order, Soonest);
 
     /// <summary>The first from a moment on.</summary>

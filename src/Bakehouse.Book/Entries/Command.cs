@@ -113,6 +113,12 @@ public sealed record TellSlip(Guid Id, string Person, string Device, Slip Slip) 
 /// <param name="Slip">Id of the <see cref="TellSlip"/>.</param>
 public sealed record TakeBackSlip(Guid Id, string Person, string Device, Guid Slip) : Command(Id, Person, Device);
 
+/// <summary>
+/// Plan the cakes whose day has come near enough for a plan to the minute, and those that found no room before. Entered by the program
+/// itself (<paramref name="Person"/> empty) once a day, and after changes, or by anybody.
+/// </summary>
+public sealed record PlanNear(Guid Id, string Person, string Device) : Command(Id, Person, Device);
+
 /// <summary>What the book says to a command. Kept with the command's id, so the same command hears the same answer.</summary>
 /// <param name="Kind">Accepted, or why not.</param>
 /// <param name="Message">One sentence for the person; empty when accepted and there is nothing to say.</param>

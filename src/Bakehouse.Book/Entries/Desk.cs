@@ -16,6 +16,9 @@ internal sealed record Desk(BookState State, IPlanner Planner, Instant Now, Book
     /// <summary>The shop; entries that need one are open to nobody in an empty book.</summary>
     public Shop Shop => State.Shop ?? throw new InvalidOperationException("The book is empty.");
 
+    /// <summary>The day on the shop's wall.</summary>
+    public LocalDate Today => Now.InZone(DateTimeZoneProviders.Tzdb[Shop.Zone]).Date;
+
     /// <summary>True if the clock stands more than 2 min before the newest accepted fact.</summary>
     public bool ClockIsBehind => State.IsAhead(Now);
 

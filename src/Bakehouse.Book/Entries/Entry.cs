@@ -9,7 +9,7 @@ internal static class Entry
     {
         var shop = desk.State.Shop;
         var role = shop?.PersonOf(command.Person)?.Role;
-        if (!EntryRights.May(command.GetType(), role, emptyBook: shop is null))
+        if (!EntryRights.May(command.GetType(), role, emptyBook: shop is null) && !(shop is not null && command.Person.Length == 0 && EntryRights.ByItself(command.GetType())))
         {
             return Outcome.NotAllowed(role is null ? "Say first who you are." : $"That is not for a {Word(role.Value)} here. Ask the owner.");
         }
@@ -35,6 +35,7 @@ internal static class Entry
         WriteChore chore => ChoreEntry.Decide(chore, desk),
         TellSlip told => SlipEntry.Decide(told, desk),
         TakeBackSlip back => SlipBackEntry.Decide(back, desk),
+        PlanNear near => NearEntry.Decide(near, desk),
         TrustClock => ClockEntry.Trust(desk),
         RenewCalendar renew => CalendarEntry.Decide(renew, desk),
         StopCalendar stop => CalendarEntry.Decide(stop, desk),

@@ -31,6 +31,7 @@ public static class EntryRights
         [typeof(WriteChore)] = [Role.Owner],
         [typeof(TellSlip)] = MakesCakes,
         [typeof(TakeBackSlip)] = MakesCakes,
+        [typeof(PlanNear)] = Everybody,
         [typeof(TrustClock)] = [Role.Owner],
         [typeof(RenewCalendar)] = Everybody,
         [typeof(StopCalendar)] = Everybody,
@@ -38,6 +39,12 @@ public static class EntryRights
 
     /// <summary>What may be entered while the book knows nobody yet.</summary>
     private static readonly HashSet<Type> BeforeAnybody = [typeof(WriteShop), typeof(OpenSample), typeof(KeepDraft)];
+
+    /// <summary>What the program enters by itself, with nobody's name.</summary>
+    private static readonly HashSet<Type> Own = [typeof(PlanNear)];
+
+    /// <summary>True if the program may enter it by itself.</summary>
+    public static bool ByItself(Type command) => Own.Contains(command);
 
     /// <summary>True if the command has a row.</summary>
     public static bool Knows(Type command) => Table.ContainsKey(command);

@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Entries;
 using System.Globalization;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 
@@ -38,7 +39,7 @@ internal static class OrderEntry
         }
 
         void Rows(BookContext book) => book.Orders.Add(OrderRow.Of(after, command.Person, command.Device, desk.Now));
-        if (!Stages.IsPlanned(after.Stage) && (before is null || !Stages.IsPlanned(before.Stage)))
+        if (!IsIn(after, desk) && (before is null || !IsIn(before, desk)))
         {
             return Outcome.Accepted(Subject(after), new Change(desk.State.Wall, Rows), after);
         }
@@ -58,6 +59,8 @@ internal static class OrderEntry
             ? Outcome.Accepted(Subject(after), new Change(fitted.Wall, Rows), after, fitted.Late)
             : Outcome.Refused(Subject(after), "There is no plan that makes this cake.", [.. fitted.Reasons.Select(r => new Problem("plan", after.SizeInInches, r.Sentence, r.Try))]);
     }
+
+    private static bool IsIn(Order order, Desk desk) => PlanReach.IsIn(order, desk.Shop, desk.Today, desk.TicksWith(order));
 
     /// <summary>The order among the others as they stand; the plan of it stays if nothing that it depends on has changed.</summary>
     internal static Fitted Placed(Desk desk, Order after, Fitting fitting) =>

@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Answers;
 
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 
@@ -27,7 +28,7 @@ public sealed record CanWe(Fit Wished, int Head)
 /// <param name="Spare">Minutes from ready to when it must leave; below zero if late.</param>
 /// <param name="AllLate">Minutes after the promise by order id, of everybody who is late then.</param>
 /// <param name="Proof">The whole plan with it; null if there is none.</param>
-/// <param name="Reasons">Why it can't be at all: shut, too soon, too large. Empty if it was planned.</param>
+/// <param name="Reasons">Why it can't be at all: shut, too soon, too large. Empty if it was planned or counted.</param>
 public sealed record Fit(Order Order, Instant? Ready, int Spare, IReadOnlyDictionary<string, int> AllLate, Wall? Proof, IReadOnlyList<Reason> Reasons)
 {
     /// <summary>Minutes after its own promise; 0 if in time.</summary>
@@ -36,8 +37,14 @@ public sealed record Fit(Order Order, Instant? Ready, int Spare, IReadOnlyDictio
     /// <summary>An order that can't be planned at all.</summary>
     public static Fit No(Order order, IReadOnlyList<Reason> reasons) => new(order, null, 0, new Dictionary<string, int>(), null, reasons);
 
-    /// <summary>True if the promise holds.</summary>
-    public bool IsYes => Proof is not null && Late == 0;
+    /// <summary>Beyond the planned days: the hours and places that were counted instead of a plan; else null.</summary>
+    public FarBudget? Budget { get; init; }
+
+    /// <summary>True if the promise holds, by a plan or by a budget.</summary>
+    public bool IsYes => Budget is { } budget ? budget.Fits : Proof is not null && Late == 0;
+
+    /// <summary>An order beyond the planned days.</summary>
+    public static Fit Far(Order order, FarBudget budget) => No(order, []) with { Budget = budget };
 }
 
 /// <summary>In what an offer differs from the wish.</summary>

@@ -38,7 +38,7 @@ public static partial class OrderChecks
     {
         var at = order.Handover.At;
         var notice = Duration.FromHours(shop.Settings.NoticeHours);
-        var last = now.InZone(zone).Date.PlusDays(shop.Settings.PlanDays);
+        var last = now.InZone(zone).Date.PlusDays(FarDates.PlanReach.MostDays);
         if (Stages.IsPlanned(order.Stage) && order.Version == 0 && at.InZone(zone, Resolvers.LenientResolver).ToInstant() - now < notice)
         {
             yield return new Problem("When", Say(at), $"The shop asks for {shop.Settings.NoticeHours} h notice.", Earliest(order.Handover.Way, shop, (now + notice).InZone(zone).LocalDateTime));
@@ -46,7 +46,7 @@ public static partial class OrderChecks
 
         if (at.Date > last)
         {
-            yield return new Problem("When", Say(at), $"Plans reach {shop.Settings.PlanDays} days, to {Say(last)}.", "Choose an earlier day; far dates come with a later version.");
+            yield return new Problem("When", Say(at), $"Orders are taken {FarDates.PlanReach.MostDays} days ahead, to {last.ToString("ddd d MMM uuuu", System.Globalization.CultureInfo.InvariantCulture)}.", "Choose an earlier day, or keep it as an enquiry and ask again later.");
         }
     }
 

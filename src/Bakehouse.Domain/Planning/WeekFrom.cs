@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Planning;
 
 using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
@@ -17,15 +18,16 @@ public sealed partial record Week
     /// (<see cref="Assumed"/>); one that may not be guessed is free from now on, wherever the wall has it. That near work stays calm is
     /// the planner's part (it keeps the rows of the reference).
     /// </summary>
-    /// <param name="orders">Newest versions; those that are not planned are left out.</param>
+    /// <param name="orders">Newest versions; those that are not planned, or too far away to be, are left out.</param>
     /// <param name="done">Ticks that stand.</param>
     /// <param name="wall">The plan on the wall, or null.</param>
     /// <param name="hand">Pins that stand, chores, what went wrong, and what somebody said is not done; null for none.</param>
     public static Week From(IReadOnlyList<Order> orders, Shop shop, IReadOnlyList<Tick> done, Wall? wall, Instant now, ByHand? hand = null)
     {
         var zone = DateTimeZoneProviders.Tzdb[shop.Zone];
-        var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).OrderBy(o => o.Handover.At).ThenBy(o => o.Id).ToList();
-        var time = WeekTime.Of(zone, now, Math.Max(shop.Settings.PlanDays, DaysTo(planned, now.InZone(zone).Date)));
+        var today = now.InZone(zone).Date;
+        var planned = orders.Where(o => PlanReach.IsIn(o, shop, today, done)).OrderBy(o => o.Handover.At).ThenBy(o => o.Id).ToList();
+        var time = WeekTime.Of(zone, now, Math.Max(shop.Settings.PlanDays, DaysTo(planned, today)));
         // A cake that is with its customer asks for nothing any more, even if its stage was not moved yet.
         var ticked = done.Select(t => t.Step).ToHashSet();
         var cakes = planned.Select(o => (Order: o, Cake: CakeSteps.Of(o, shop))).Where(c => !ticked.Contains(c.Cake.Out)).ToList();
@@ -42,7 +44,7 @@ public sealed partial record Week
         return WeekFacts.Apply(slipped, known, hung, time, hand ?? ByHand.Nothing);
     }
 
-    /// <summary>Days to the last pickup: an order that was taken stays in the week, also when the shop plans fewer days by now.</summary>
+    /// <summary>Days to the last pickup: an order that was begun stays in the week, however far its day is put.</summary>
     private static int DaysTo(List<Order> planned, LocalDate today) =>
         planned.Count == 0 ? 0 : Period.DaysBetween(today, planned[^1].Handover.At.Date);
 

@@ -32,7 +32,7 @@ public static class SampleBakery
         30,
         3,
         3,
-        new ShopSettings(),
+        new ShopSettings(SmallCakes: [5, 6, 6, 6, 7, 8, 7, 6, 6, 6, 7, 8]),
         IsSample: true)
     {
         HouseCakes = SampleOrders.HouseCakes,

@@ -183,6 +183,10 @@ public sealed record Shelf(string Id, ShelfKind Kind, string Unit, int Level, Le
 /// </param>
 /// <param name="LastHands">Nobody's hands are planned after this hour of a day, whatever the shifts say; null for no such hour.</param>
 /// <param name="Caps">At most so many tiered cakes on days of the week; null for none.</param>
+/// <param name="SmallCakes">
+/// Small cakes that usually come in a week, ordered late, January first, twelve numbers: beyond the planned days room is left for them.
+/// Null for none.
+/// </param>
 public sealed record ShopSettings(
     bool Inches = true,
     bool Clock24 = true,
@@ -199,7 +203,8 @@ public sealed record ShopSettings(
     LocalTime? QuietFrom = null,
     LocalTime? QuietTo = null,
     LocalTime? LastHands = null,
-    IReadOnlyList<DayCap>? Caps = null);
+    IReadOnlyList<DayCap>? Caps = null,
+    IReadOnlyList<int>? SmallCakes = null);
 
 /// <summary>The owner's cap: cakes of two tiers and more that leave on a day of the week.</summary>
 /// <param name="Most">0 and up.</param>

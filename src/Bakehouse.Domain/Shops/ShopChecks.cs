@@ -100,7 +100,13 @@ public static class ShopChecks
         .. Between("day starts", settings.DayStarts, 0, 23, " h"),
         .. Between("day ends", settings.DayEnds, settings.DayStarts + 1, 24, " h"),
         .. Quiet(settings),
+        .. SmallCakes(settings.SmallCakes),
     ];
+
+    private static IEnumerable<Problem> SmallCakes(IReadOnlyList<int>? byMonth) => byMonth is null ? []
+        : byMonth.Count != 12
+            ? [new Problem("small cakes", Text(byMonth.Count), "Small cakes are counted for twelve months.", "Give one number for each month, or none at all.")]
+            : byMonth.SelectMany(n => Between("small cakes", n, 0, 200, " a week"));
 
     private static IEnumerable<Problem> Quiet(ShopSettings settings)
     {

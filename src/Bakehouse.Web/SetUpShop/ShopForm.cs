@@ -32,6 +32,9 @@ public sealed class ShopForm
     /// <summary>"Sat 2, Sun 1": tiered cakes that leave on a day at most; "" for no cap.</summary>
     public string Caps { get; set; } = "";
 
+    /// <summary>Small cakes a week by month: "6, May-Jul 10".</summary>
+    public string SmallCakes { get; set; } = "";
+
     /// <summary>"21:00-06:00": when the bell keeps quiet about what can wait; "" for never.</summary>
     public string Quiet { get; set; } = "";
 

@@ -70,6 +70,7 @@ public sealed class ShopReader(Shop? before)
         HouseCakes = [.. shop.HouseCakes.Select(c => new HouseCakeForm { Was = c.Name, Name = c.Name })],
         LastHands = shop.Settings.LastHands is { } last ? WeeklyHours.Say(last) : "",
         Caps = WeeklyCaps.Write(shop.Settings.Caps ?? []),
+        SmallCakes = MonthlyCakes.Write(shop.Settings.SmallCakes),
         Quiet = shop.Settings is { QuietFrom: { } from, QuietTo: { } to } ? $"{WeeklyHours.Say(from)}-{WeeklyHours.Say(to)}" : "",
         People = [.. shop.People.Select(p => new PersonForm { Id = p.Id, Name = p.Name, Picture = p.Picture, Role = p.Role, Skills = [.. p.Skills], Hours = WeeklyHours.Write(p.Shifts), Overtime = WeeklyHours.Write(p.Overtime) })],
         Ovens = [.. shop.Ovens.Select(o => new OvenForm { Id = o.Id, Name = o.Name, Kind = o.Kind, Decks = Say(o.Decks), Width = Say(o.Width.Centimetres), Depth = Say(o.Depth.Centimetres) })],
@@ -91,6 +92,12 @@ public sealed class ShopReader(Shop? before)
             Wrong("caps", unread, "This cap can't be read.", "Write Sat 2, Sun 1, each day once, or leave it empty.");
         }
 
+        var (small, unclear) = MonthlyCakes.Read(form.SmallCakes);
+        if (unclear is not null)
+        {
+            Wrong("small-cakes", unclear, "This number of small cakes can't be read.", "Write 6, or 6, May-Jul 10, at most 200, or leave it empty.");
+        }
+
         var ends = form.Quiet.Split('-', '–');
         var quiet = ends.Length == 2 && Hours.Read(ends[0]) is { } from && Hours.Read(ends[1]) is { } to && from != to ? (From: from, To: to) : ((LocalTime From, LocalTime To)?)null;
         if (quiet is null && form.Quiet.Trim().Length > 0)
@@ -100,7 +107,7 @@ public sealed class ShopReader(Shop? before)
 
         return (before?.Settings ?? new ShopSettings()) with
         {
-            Inches = form.Inches, Clock24 = form.Clock24, Country = form.Country, LastHands = last, Caps = caps.Count == 0 ? null : caps, QuietFrom = quiet?.From, QuietTo = quiet?.To,
+            Inches = form.Inches, Clock24 = form.Clock24, Country = form.Country, LastHands = last, Caps = caps.Count == 0 ? null : caps, SmallCakes = small, QuietFrom = quiet?.From, QuietTo = quiet?.To,
         };
     }
 

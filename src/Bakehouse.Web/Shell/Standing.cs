@@ -2,6 +2,7 @@ namespace Bakehouse.Web.Shell;
 
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using NodaTime;
@@ -41,6 +42,12 @@ public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, 
     /// <summary>True if the order should be in the plan and found no room there.</summary>
     public static bool FoundNoRoom(BookState state, Order order) =>
         Stages.IsPlanned(order.Stage) && state.Week?.Orders.Any(o => o.Id == order.Id.ToString("N")) == true && Of(state, order) is null;
+
+    /// <summary>"planned from Sat 13 Feb" if the order is beyond the planned days; else "".</summary>
+    public static string PlannedFrom(BookState state, Order order, LocalDate today) =>
+        state.Shop is { } shop && Stages.IsPlanned(order.Stage) && PlanReach.IsFar(order, shop, today)
+            ? $"planned from {Words.Of(shop).Day(PlanReach.PlannedFrom(order, shop), today)}"
+            : "";
 
     /// <summary>How that promise stands in a plan of the week; null if a step that it needs has no row.</summary>
     public static Standing? Of(Week week, WeekOrder promise, IReadOnlyList<StepRow> rows, Instant? now = null)

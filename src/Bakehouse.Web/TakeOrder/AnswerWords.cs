@@ -21,7 +21,8 @@ public sealed class AnswerWords(Shop shop)
     public string Headline(CanWe can)
     {
         var at = can.Wished.Order.Handover.At;
-        return can.Wished.IsYes ? $"{words.LongDay(at.Date)} at {words.Time(at.TimeOfDay)}"
+        return can.Wished.Budget is { } budget ? $"{(budget.Fits ? "" : "Not ")}{words.LongDay(at.Date)} {at.Year}{(budget.Fits ? $" at {words.Time(at.TimeOfDay)}" : $": {FarWords.Short(budget)}")}"
+            : can.Wished.IsYes ? $"{words.LongDay(at.Date)} at {words.Time(at.TimeOfDay)}"
             : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at)}: it would be {Whole(can.Wished.Late)} late"
             : can.Wished.Reasons[0].Sentence;
     }
@@ -31,6 +32,11 @@ public sealed class AnswerWords(Shop shop)
     {
         var wished = can.Wished;
         var sooner = can.Earliest is { } first && first.Order.Handover.At < wished.Order.Handover.At ? $" The earliest is {words.DayAndTime(first.Order.Handover.At)}." : "";
+        if (wished.Budget is { } budget)
+        {
+            return new FarWords(words).Counted(budget);
+        }
+
         if (wished is { IsYes: true, Ready: { } ready })
         {
             return $"Ready {words.DayAndTime(words.Local(ready))}, so {Words.Minutes(Math.Max(0, wished.Spare))} to spare.{sooner}";
@@ -42,7 +48,9 @@ public sealed class AnswerWords(Shop shop)
     }
 
     /// <summary>"Fri 16 Oct, 17:00".</summary>
-    public string When(Offer offer) => words.DayAndTime(offer.Fit.Order.Handover.At);
+    public string When(Offer offer) => offer.Fit is { Budget: not null, Order.Handover.At: var at }
+        ? $"{words.Day(at.Date)} {at.Year}, {words.Time(at.TimeOfDay)}"
+        : words.DayAndTime(offer.Fit.Order.Handover.At);
 
     /// <summary>"same cake, 40 min to spare".</summary>
     public string Differs(Offer offer)
@@ -56,10 +64,10 @@ public sealed class AnswerWords(Shop shop)
             OfferKind.Build => $"{words.Build(order.Tiers.Select(t => t.Diameter))} {(words.Inches ? "in" : "cm")}, {BuildSheet.Of(order).Portions(order.Portions.Cut)} {(order.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}",
             _ => throw new ArgumentOutOfRangeException(nameof(offer), offer.Kind, "No such offer."),
         };
-        return $"{what}, {Words.Minutes(Math.Max(0, offer.Fit.Spare))} to spare";
+        return offer.Fit.Budget is null ? $"{what}, {Words.Minutes(Math.Max(0, offer.Fit.Spare))} to spare" : $"{what}, by a budget of hours";
     }
 
-    private bool IsShort(CanWe can) => can.Wished.IsYes && can.Wished.Spare < shop.Settings.BufferMinutes;
+    private bool IsShort(CanWe can) => can.Wished is { IsYes: true, Budget: null } && can.Wished.Spare < shop.Settings.BufferMinutes;
 
     private static bool IsNo(CanWe can) => can is { IsWhole: true, Offers.Count: 0, Earliest: null };
 

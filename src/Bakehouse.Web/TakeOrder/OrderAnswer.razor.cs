@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.TakeOrder;
 
 using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
@@ -91,6 +92,10 @@ public partial class OrderAnswer
     private string Second => Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
+
+    private string NoPlanYet => Standing is not null || !Stages.IsPlanned(Taken!.Stage) ? ""
+        : PlanReach.IsFar(Taken, Shop, Today) ? $"Hours and places are kept; its plan is made on {Words.Day(PlanReach.PlannedFrom(Taken, Shop), Today)}."
+        : "It is not in the plan yet.";
 
     private string TakenSays
     {

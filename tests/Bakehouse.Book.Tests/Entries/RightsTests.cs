@@ -24,6 +24,7 @@ public sealed class RightsTests
         [nameof(WriteChore)] = "yes   no    no        no      no",
         [nameof(TellSlip)] = "yes   yes   yes       yes     no",
         [nameof(TakeBackSlip)] = "yes   yes   yes       yes     no",
+        [nameof(PlanNear)] = "yes   yes   yes       yes     yes",
         [nameof(TrustClock)] = "yes   no    no        no      no",
         [nameof(RenewCalendar)] = "yes   yes   yes       yes     yes",
         [nameof(StopCalendar)] = "yes   yes   yes       yes     yes",

@@ -100,6 +100,9 @@ public sealed class AnsweredOnceTests
                 return new WriteOrder(id, person, device, BookOnDisk.Order());
             case nameof(KeepDraft):
                 return new KeepDraft(id, person, device, "{\"name\":\"Mo");
+            case nameof(PlanNear):
+                await disk.FarOrderComesNear();
+                return new PlanNear(id, person, device);
             case nameof(TrustClock):
                 return new TrustClock(id, person, device);
             case nameof(RenewCalendar):

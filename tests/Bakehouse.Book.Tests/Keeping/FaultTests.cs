@@ -121,6 +121,9 @@ public sealed class FaultTests(ITestOutputHelper output)
                 return (new AnswerRing(id, "ines", "counter", ring.Id, RingAnswerKind.Cannot, "The street is shut."), () => Cancel(order.Id));
             case nameof(KeepDraft):
                 return (new KeepDraft(id, "ines", "counter", $"{id}"), null);
+            case nameof(PlanNear):
+                var near = await disk.FarOrderComesNear();
+                return (new PlanNear(id, "", "by itself"), () => Cancel(near));
             case nameof(TrustClock):
                 return (new TrustClock(id, "ines", "office"), null);
             case nameof(RenewCalendar):

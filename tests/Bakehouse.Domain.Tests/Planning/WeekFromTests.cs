@@ -19,10 +19,15 @@ public sealed class WeekFromTests
     }
 
     [Fact]
-    public void An_order_beyond_the_days_that_the_shop_plans_by_now_stays_in_the_week()
+    public void A_far_order_is_in_no_week_until_it_was_begun()
     {
-        var week = Week.From([Cake], SampleBakery.Shop with { Settings = new ShopSettings(PlanDays: 3) }, [], null, Cakes.Now);
-        Assert.True(week.Orders[0].To < week.Horizon);
+        var soon = SampleBakery.Shop with { Settings = new ShopSettings(PlanDays: 3) };
+        var far = Week.From([Cake], soon, [], null, Cakes.Now);
+        Assert.Empty(far.Steps);
+
+        var mix = Week.From([Cake], SampleBakery.Shop, [], null, Cakes.Now).Steps[0].Id;
+        var begun = Week.From([Cake], soon, [new Tick(mix, Cakes.Now, "petra")], null, Cakes.Now);
+        Assert.True(begun.Orders.Single().To < begun.Horizon);
     }
 
     [Theory]

@@ -2,8 +2,10 @@ namespace Bakehouse.Web.Tests.TakeOrder;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Shops;
 using Bakehouse.Web.TakeOrder;
 using Bunit;
 using NodaTime;
@@ -23,6 +25,24 @@ public sealed class CanWeTests : CounterContext
         Assert.Contains("For 12 in, as nothing else was said", Says(page), StringComparison.Ordinal);
         Assert.Equal("Take the order", MainButton(page));
     }
+
+    [Fact]
+    public void A_far_day_is_answered_by_a_budget_and_says_so()
+    {
+        var yes = Asked(order => new CanWe(Far(order, taken: 600), 1));
+        Assert.Equal("Yes", Word(yes));
+        Assert.Contains("Friday 23 October 2026 at 14:00", Says(yes), StringComparison.Ordinal);
+        Assert.Contains("A budget, no plan yet: from Mon 19 Oct to Fri 23 Oct 2026 there are 30 h of hands that fill and coat or decorate, 4 h are kept for small cakes, 10 h are taken, this needs 9 h 20. Its plan is made on Fri 2 Oct 2026.", Says(yes), StringComparison.Ordinal);
+
+        var no = Asked(order => new CanWe(Far(order, taken: 1600), 1) { Offers = [new Offer(OfferKind.Time, Far(order, taken: 0), 0, [])], IsWhole = true });
+        Assert.Equal("Other time", Word(no));
+        Assert.Contains("Not Friday 23 October 2026: 10 h of hands are missing", Says(no), StringComparison.Ordinal);
+        Assert.Contains("What decides it, by a budget of hours", Says(no), StringComparison.Ordinal);
+        Assert.Contains("same cake, by a budget of hours", no.Find(".offer").TextContent, StringComparison.Ordinal);
+    }
+
+    private static Fit Far(Order order, int taken) => Fit.Far(order, new FarBudget(
+        new FarHands(new LocalDate(2026, 10, 19), new LocalDate(2026, 10, 23), [Skills.Coat, Skills.Decorate], 1800, 240, taken, 560), [], null, new LocalDate(2026, 10, 2)));
 
     [Fact]
     public void Fewer_minutes_than_the_shop_wants_are_tight() =>

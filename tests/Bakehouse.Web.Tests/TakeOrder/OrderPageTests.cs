@@ -81,7 +81,7 @@ public sealed class OrderPageTests : CounterContext
     [Theory]
     [InlineData("sun", "14", "shut that day")]
     [InlineData("12/10/2026", "14", "has passed")]
-    [InlineData("+40", "14", "21 days")]
+    [InlineData("+900", "14", "800 days")]
     public void An_hour_that_the_shop_cannot_promise_marks_day_and_hour(string day, string hour, string says)
     {
         var page = Filled(day, hour);
