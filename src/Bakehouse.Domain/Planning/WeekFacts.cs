@@ -96,7 +96,8 @@ internal sealed partial class WeekFacts
         var found = Assumed.Of(open, id => steps[id], week.Holds.ToLookup(h => h.To), done, denied, week.Now);
         foreach (var (step, end) in found)
         {
-            done[step] = end;
+            // Before the week began is long ago, whenever it was: no step of a plan lies before minute 0.
+            done[step] = Math.Max(steps[step].Minutes, end);
         }
 
         return [.. found.Keys];

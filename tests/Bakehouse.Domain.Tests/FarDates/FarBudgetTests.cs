@@ -17,6 +17,7 @@ public sealed class FarBudgetTests
     /// <summary>One pair of hands, Tuesday to Saturday, ten hours a day.</summary>
     private static readonly Shop One = SampleBakery.Shop with
     {
+        Settings = new ShopSettings(),
         People = [SampleBakery.Shop.People[0] with { Shifts = [.. new[] { IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Friday, IsoDayOfWeek.Saturday }.Select(d => new Shift(d, new LocalTime(8, 0), new LocalTime(18, 0)))] }],
     };
 

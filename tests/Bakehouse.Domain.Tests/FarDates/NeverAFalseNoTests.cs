@@ -35,6 +35,7 @@ public sealed class NeverAFalseNoTests(ITestOutputHelper output)
 
     private static Shop RandomShop(Random chance) => SampleBakery.Shop with
     {
+        Settings = new ShopSettings(),
         People = [.. Enumerable.Range(0, chance.Next(1, 4)).Select(n => new Person(
             $"p{n}", "P", "star", Role.Owner, n == 0 ? Skills.All : [.. Skills.All.Where(_ => chance.Next(2) == 0)],
             [.. Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None && chance.Next(3) > 0).Select(d => new Shift(d, new LocalTime(8, 0), new LocalTime(8 + chance.Next(1, 9), 0)))],
