@@ -7,6 +7,9 @@ namespace Bakehouse.Domain;
 /// <param name="Try">What to do.</param>
 public sealed record Problem(string Where, string Value, string Sentence, string Try)
 {
+    /// <summary>A value as it is shown: at most 80 characters.</summary>
+    public static string Shown(string value) => value.Length <= 80 ? value : value[..79] + "…";
+
     /// <inheritdoc/>
     public override string ToString() => Value.Length > 0 ? $"{Where} ({Value}): {Sentence} {Try}" : $"{Where}: {Sentence} {Try}";
 }

@@ -62,7 +62,8 @@ public sealed class ReadingTests
     {
         var words = Words.Of(BookInHand.Sample());
         Assert.Equal("Sat 24 Oct, 14:00", words.DayAndTime(new(2026, 10, 24, 14, 0)));
-        Assert.Equal("Saturday 24 October, two in the afternoon", words.Spoken(new(2026, 10, 24, 14, 0)));
+        Assert.Equal("Saturday 24 October, two in the afternoon", words.Spoken(new(2026, 10, 24, 14, 0), new(2026, 1, 1)));
+        Assert.Equal("Saturday 24 October 2026, two in the afternoon", words.Spoken(new(2026, 10, 24, 14, 0), new(2025, 12, 31)));
         Assert.Equal("In 10 days", Words.InDays(Today, new(2026, 10, 24)));
         Assert.Equal("1 h 10", Words.Minutes(70));
         Assert.Equal("2 days", Words.Minutes(2880));

@@ -62,6 +62,7 @@ public sealed class ShopPageTests : BunitContext
         page.Find("#last-hands").Input("late");
         page.Find("#caps").Input("Sat two");
         page.Find("#quiet").Input("21:00");
+        page.Find("#small-cakes").Input("a few");
         Tap(page, "Write the change");
 
         var told = page.FindAll(".problems li").Select(l => l.TextContent.Trim()).ToList();
@@ -69,6 +70,7 @@ public sealed class ShopPageTests : BunitContext
         Assert.Contains(told, t => t.StartsWith("Shelf 1, depth “2.5”: A figure from 15 to 400 cm is needed.", StringComparison.Ordinal));
         Assert.Contains(told, t => t.StartsWith("Bowl 1, litres: A figure from 1 to 200 L is needed.", StringComparison.Ordinal));
         Assert.Contains(told, t => t.StartsWith("Tiered cakes a day “Sat two”", StringComparison.Ordinal));
+        Assert.Contains(told, t => t.StartsWith("Small cakes a week “a few”", StringComparison.Ordinal));
         Assert.All(page.FindAll(".problems a"), a => Assert.Single(page.FindAll($"#{a.GetAttribute("href")!.Split('#')[1]}")));
         Assert.DoesNotContain(book.Heard, c => c is WriteShop);
     }
@@ -80,14 +82,16 @@ public sealed class ShopPageTests : BunitContext
         page.Find("#last-hands").Input("22");
         page.Find("#caps").Input("Sat 2, Mon-Tue 0, Wed 0");
         page.Find("#quiet").Input("9pm-06:00");
+        page.Find("#small-cakes").Input("6, Dec 12");
         Tap(page, "Write the change");
 
         var settings = book.State.Shop!.Settings;
         Assert.Equal((new LocalTime(22, 0), new LocalTime(21, 0), new LocalTime(6, 0)), (settings.LastHands, settings.QuietFrom, settings.QuietTo));
         Assert.Equal([0, 0, 0, 2], settings.Caps!.Select(c => c.Most));
-        Assert.Equal(["22:00", "Mon-Wed 0, Sat 2", "21:00-06:00"], new[] { "last-hands", "caps", "quiet" }.Select(f => Open().Find($"#{f}").GetAttribute("value")));
+        Assert.Equal((12, 6, 12), (settings.SmallCakes!.Count, settings.SmallCakes[0], settings.SmallCakes[11]));
+        Assert.Equal(["22:00", "Mon-Wed 0, Sat 2", "21:00-06:00", "6, Dec 12"], new[] { "last-hands", "caps", "quiet", "small-cakes" }.Select(f => Open().Find($"#{f}").GetAttribute("value")));
 
-        foreach (var field in new[] { "last-hands", "caps", "quiet" })
+        foreach (var field in new[] { "last-hands", "caps", "quiet", "small-cakes" })
         {
             page.Find($"#{field}").Input("");
         }

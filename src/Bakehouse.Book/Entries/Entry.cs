@@ -9,7 +9,7 @@ internal static class Entry
     {
         var shop = desk.State.Shop;
         var role = shop?.PersonOf(command.Person)?.Role;
-        if (!EntryRights.May(command.GetType(), role, emptyBook: shop is null) && !(shop is not null && command.Person.Length == 0 && EntryRights.ByItself(command.GetType())))
+        if (!EntryRights.May(command.GetType(), role, emptyBook: shop is null, nobody: command.Person.Length == 0))
         {
             return Outcome.NotAllowed(role is null ? "Say first who you are." : $"That is not for a {Word(role.Value)} here. Ask the owner.");
         }

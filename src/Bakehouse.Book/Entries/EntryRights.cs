@@ -40,18 +40,16 @@ public static class EntryRights
     /// <summary>What may be entered while the book knows nobody yet.</summary>
     private static readonly HashSet<Type> BeforeAnybody = [typeof(WriteShop), typeof(OpenSample), typeof(KeepDraft)];
 
-    /// <summary>What the program enters by itself, with nobody's name.</summary>
-    private static readonly HashSet<Type> Own = [typeof(PlanNear)];
-
-    /// <summary>True if the program may enter it by itself.</summary>
-    public static bool ByItself(Type command) => Own.Contains(command);
+    /// <summary>What the program enters by itself, in nobody's name.</summary>
+    private static readonly HashSet<Type> ByItself = [typeof(PlanNear)];
 
     /// <summary>True if the command has a row.</summary>
     public static bool Knows(Type command) => Table.ContainsKey(command);
 
     /// <summary>True if somebody of that role may enter it; role null is a stranger.</summary>
     /// <param name="emptyBook">True while the book has no shop, so that nobody can have a role.</param>
-    public static bool May(Type command, Role? role, bool emptyBook = false) => role is { } known
+    /// <param name="nobody">True if no name is given: then it is the program.</param>
+    public static bool May(Type command, Role? role, bool emptyBook = false, bool nobody = false) => role is { } known
         ? Table.TryGetValue(command, out var roles) && roles.Contains(known)
-        : emptyBook && BeforeAnybody.Contains(command);
+        : emptyBook ? BeforeAnybody.Contains(command) : nobody && ByItself.Contains(command);
 }

@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Reading;
 
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Reminders;
@@ -54,6 +55,19 @@ public sealed record BookState(
 
     /// <summary>What the planner plans around.</summary>
     public ByHand Hand => new(Pins, Chores) { NotDone = NotDone, Slips = Slips };
+
+    /// <summary>Orders that should have a plan by now and hang on no wall, by handover: their day has come near, or they found no room.</summary>
+    public IReadOnlyList<Order> WithoutPlan(Instant now)
+    {
+        if (Shop is not { } shop)
+        {
+            return [];
+        }
+
+        var today = now.InZone(DateTimeZoneProviders.Tzdb[shop.Zone]).Date;
+        var hung = Wall?.Plan.Steps.Select(r => r.Step[..32]).ToHashSet(StringComparer.Ordinal) ?? [];
+        return [.. Orders.Where(o => PlanReach.IsIn(o, shop, today, Ticks) && !hung.Contains(o.Id.ToString("N"))).OrderBy(o => o.Handover.At).ThenBy(o => o.Number)];
+    }
 
     /// <summary>True if the book holds facts of more than 2 min later than this: then the clock is wrong, or was.</summary>
     public bool IsAhead(Instant now) => Newest != Instant.MinValue && Newest - now > ClocksDiffer;

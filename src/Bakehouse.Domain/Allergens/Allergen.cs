@@ -19,7 +19,7 @@ public sealed record LegalList(string Id, string Name, string Source, IReadOnlyL
 /// <summary>The allergens that are known from the start, and the lists of two laws. A shop may add others.</summary>
 public static class KnownAllergens
 {
-    /// <summary>Sulphites are told from 10 mg/kg of SO2 on in what is eaten (Regulation (EU) 1169/2011, annex II, entry 12; 21 CFR 101.100(a)(4): 10 parts per million).</summary>
+    /// <summary>Sulphites are told from 10 mg/kg of SO2 on in what is eaten (21 CFR 101.100(a)(4): 10 parts per million or more; Regulation (EU) 1169/2011, annex II, entry 12: more than 10).</summary>
     public const decimal SulphitesFrom = 10;
 
     /// <summary>The id of sulphites: the only one that goes by an amount.</summary>

@@ -63,7 +63,7 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
         const string where = "allergens";
         if (KnownAllergens.Lists.All(l => l.Id != Law))
         {
-            yield return new Problem(where, Said.Short(Law), "There is no such list.", $"Choose {string.Join(" or ", KnownAllergens.Lists.Select(l => l.Name))}.");
+            yield return new Problem(where, Problem.Shown(Law), "There is no such list.", $"Choose {string.Join(" or ", KnownAllergens.Lists.Select(l => l.Name))}.");
         }
 
         foreach (var problem in Said.Text(where, "The sentence about the kitchen", Traces, 300, mayBeEmpty: true))
@@ -78,7 +78,7 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
 
         foreach (var word in Policies.Select(p => p.Word).Where(w => Covered(w).Count == 0))
         {
-            yield return new Problem(where, Said.Short(word), "There is a rule for a word that the list does not have.", "Take the rule away, or add the word.");
+            yield return new Problem(where, Problem.Shown(word), "There is a rule for a word that the list does not have.", "Take the rule away, or add the word.");
         }
 
         foreach (var problem in Others.SelectMany(Own).Concat(Others.Count > 40 ? [new Problem(where, "", "At most 40 can be added.", "Take out what is not asked for.")] : []))
@@ -93,7 +93,7 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
     [
         .. Said.Id("allergens", own.Id),
         .. Said.Text("allergens", "A name", own.Name, Said.LongestWord, mayBeEmpty: false),
-        .. KnownAllergens.All.Any(a => a.Id == own.Id) || Others.Count(o => o.Id == own.Id) > 1 ? [new Problem("allergens", Said.Short(own.Id), "That is on the list already.", "Take the second one away.")] : (Problem[])[],
+        .. KnownAllergens.All.Any(a => a.Id == own.Id) || Others.Count(o => o.Id == own.Id) > 1 ? [new Problem("allergens", Problem.Shown(own.Id), "That is on the list already.", "Take the second one away.")] : (Problem[])[],
     ];
 
     private static bool Same(string a, string b) => string.Equals(a, b.Trim(), StringComparison.OrdinalIgnoreCase);

@@ -96,7 +96,7 @@ public sealed record Contents(IReadOnlyList<Finding> Findings)
             }
             else if (facts.SulphitesMgPerKg > 0)
             {
-                var over = all > KnownAllergens.SulphitesFrom || facts.Has.Contains(id);
+                var over = all >= KnownAllergens.SulphitesFrom || facts.Has.Contains(id);
                 yield return new Finding(id, over ? AllergenStatus.Has : AllergenStatus.May, all is null ? ingredient.Name : Invariant($"{ingredient.Name} ({all:0.#} mg/kg of the whole)"));
             }
         }

@@ -32,7 +32,8 @@ public sealed record FarHands(LocalDate From, LocalDate To, IReadOnlyList<string
     {
         var mine = Clip(FarLoad.Of(order, shop), today);
         var (earliest, latest) = (mine.First.PlusDays(-Around), mine.Last.PlusDays(Around));
-        List<FarLoad> all = [mine, .. others.Select(o => Clip(FarLoad.Of(o, shop), today)).Where(l => l.First >= earliest && l.Last <= latest)];
+        var around = others.Where(o => o.Handover.At.Date >= earliest && o.Handover.At.Date <= latest.PlusDays(1));
+        List<FarLoad> all = [mine, .. around.Select(o => Clip(FarLoad.Of(o, shop), today)).Where(l => l.First >= earliest && l.Last <= latest)];
         var hours = new DayHours(shop, chores);
         var small = SmallCakes.Minutes(shop, order);
         return (

@@ -55,12 +55,12 @@ public static partial class OrderChecks
 
         if (Sponge.Of(tier.Sponge) is null)
         {
-            yield return new Problem(field, Short(tier.Sponge), "This sponge is not known.", $"Choose one of {string.Join(", ", Sponge.All.Select(s => s.Name))}.");
+            yield return new Problem(field, Problem.Shown(tier.Sponge), "This sponge is not known.", $"Choose one of {string.Join(", ", Sponge.All.Select(s => s.Name))}.");
         }
 
         if (Filling.Of(tier.Filling) is null)
         {
-            yield return new Problem(field, Short(tier.Filling), "This filling is not known.", $"Choose one of {string.Join(", ", Filling.All.Select(f => f.Name))}.");
+            yield return new Problem(field, Problem.Shown(tier.Filling), "This filling is not known.", $"Choose one of {string.Join(", ", Filling.All.Select(f => f.Name))}.");
         }
 
         var shares = tier.Colours.Sum(c => c.Share);

@@ -111,12 +111,12 @@ public static partial class OrderChecks
             var length = new StringInfo(value).LengthInTextElements;
             if (length > limit)
             {
-                yield return new Problem(field, Short(value), $"This is {length} characters; at most {limit} fit.", "Shorten it, or put the rest into Notes.");
+                yield return new Problem(field, Problem.Shown(value), $"This is {length} characters; at most {limit} fit.", "Shorten it, or put the rest into Notes.");
             }
 
             if (value.Any(c => char.IsControl(c) && c is not '\n' and not '\r' and not '\t'))
             {
-                yield return new Problem(field, Short(value), "This holds a sign that can't be written.", "Type it again instead of pasting it.");
+                yield return new Problem(field, Problem.Shown(value), "This holds a sign that can't be written.", "Type it again instead of pasting it.");
             }
         }
     }
@@ -134,8 +134,6 @@ public static partial class OrderChecks
         : "";
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private static string Short(string text) => text.Length <= 80 ? text : text[..79] + "…";
 
     private static string Say(LocalDate day) => day.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 

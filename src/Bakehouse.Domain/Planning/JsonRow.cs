@@ -56,7 +56,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         var e = element.GetProperty(name);
         if (e.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
         {
-            Say(name, WeekFile.Short(e.GetRawText()), "This must be true or false.", "Write true or false, without quotation marks.");
+            Say(name, Problem.Shown(e.GetRawText()), "This must be true or false.", "Write true or false, without quotation marks.");
         }
 
         return e.ValueKind == JsonValueKind.True;
@@ -85,7 +85,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
             return new Floor(sizes[0], sizes[1]);
         }
 
-        Say(name, WeekFile.Short(e.GetRawText()), "This must be width and depth in millimetres, above 0 and up to 20000.", "Write it as [550, 600].");
+        Say(name, Problem.Shown(e.GetRawText()), "This must be width and depth in millimetres, above 0 and up to 20000.", "Write it as [550, 600].");
         return null;
     }
 
@@ -107,7 +107,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
             }
             else
             {
-                say.Add(new Problem(where, WeekFile.Short(e.GetRawText()), "This must be text.", "Put it in quotation marks."));
+                say.Add(new Problem(where, Problem.Shown(e.GetRawText()), "This must be text.", "Put it in quotation marks."));
             }
         }
 
@@ -148,7 +148,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
             return new JsonRow(e, Join(name), problems);
         }
 
-        Say(name, WeekFile.Short(e.GetRawText()), "This must be an object.", "Put its fields in curly brackets.");
+        Say(name, Problem.Shown(e.GetRawText()), "This must be an object.", "Put its fields in curly brackets.");
         return null;
     }
 
@@ -186,7 +186,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
     {
         if (element.ValueKind != JsonValueKind.Array || element.GetArrayLength() < count)
         {
-            Say("", WeekFile.Short(element.GetRawText()), $"This must be a list of {count} numbers.", "Write it as [a, b].");
+            Say("", Problem.Shown(element.GetRawText()), $"This must be a list of {count} numbers.", "Write it as [a, b].");
             return new int[count];
         }
 
@@ -199,7 +199,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
     {
         if (element.ValueKind != JsonValueKind.Array || element.GetArrayLength() != count + 1 || element[0].ValueKind != JsonValueKind.String)
         {
-            Say("", WeekFile.Short(element.GetRawText()), $"This must be a name and {count} numbers.", "Write it as [\"name\", n].");
+            Say("", Problem.Shown(element.GetRawText()), $"This must be a name and {count} numbers.", "Write it as [\"name\", n].");
             return ("", new int[count]);
         }
 
@@ -222,7 +222,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         var e = element.GetProperty(name);
         if (e.ValueKind != JsonValueKind.Array)
         {
-            Say(name, WeekFile.Short(e.GetRawText()), "This must be a list.", "Put it in square brackets.");
+            Say(name, Problem.Shown(e.GetRawText()), "This must be a list.", "Put it in square brackets.");
             return [];
         }
 
@@ -240,7 +240,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         var e = element.GetProperty(name);
         if (e.ValueKind != kind)
         {
-            Say(name, WeekFile.Short(e.GetRawText()), $"This must be a {(kind == JsonValueKind.String ? "text" : "whole number")}.", "Write it so.");
+            Say(name, Problem.Shown(e.GetRawText()), $"This must be a {(kind == JsonValueKind.String ? "text" : "whole number")}.", "Write it so.");
             return null;
         }
 
@@ -262,7 +262,7 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
         }
         catch (InvalidOperationException)
         {
-            Say("", WeekFile.Short(e.GetRawText()), "This text holds half a sign.", "Type it again.");
+            Say("", Problem.Shown(e.GetRawText()), "This text holds half a sign.", "Type it again.");
             return "";
         }
     }
@@ -281,11 +281,11 @@ internal readonly struct JsonRow(JsonElement element, string path, List<Problem>
                 return whole;
             }
 
-            say.Add(new Problem(where, WeekFile.Short(e.GetRawText()), $"This is beyond {Most}.", "Give the number that was meant."));
+            say.Add(new Problem(where, Problem.Shown(e.GetRawText()), $"This is beyond {Most}.", "Give the number that was meant."));
             return 0;
         }
 
-        say.Add(new Problem(where, WeekFile.Short(e.GetRawText()), "This must be a whole number.", "Round it to whole minutes, places or cm."));
+        say.Add(new Problem(where, Problem.Shown(e.GetRawText()), "This must be a whole number.", "Round it to whole minutes, places or cm."));
         return 0;
     }
 

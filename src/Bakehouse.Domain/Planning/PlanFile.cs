@@ -28,7 +28,7 @@ public static class PlanFile
         }
         catch (JsonException broken)
         {
-            return (null, [new Problem("file", WeekFile.Short(text), $"This is not JSON: {broken.Message}", "Write the file again.")]);
+            return (null, [new Problem("file", Problem.Shown(text), $"This is not JSON: {broken.Message}", "Write the file again.")]);
         }
     }
 

@@ -22,7 +22,7 @@ public static class WeekFile
         }
         catch (JsonException broken)
         {
-            return (null, [new Problem("file", Short(text), $"This is not JSON: {broken.Message}", "Write the file again.")]);
+            return (null, [new Problem("file", Problem.Shown(text), $"This is not JSON: {broken.Message}", "Write the file again.")]);
         }
 
         using (document)
@@ -41,6 +41,4 @@ public static class WeekFile
     private static bool Told(string where, List<Problem> problems) =>
         where.Contains(' ', StringComparison.Ordinal)
         && problems.Exists(p => p.Where == where || p.Where.StartsWith(where + "[", StringComparison.Ordinal) || p.Where.StartsWith(where + ".", StringComparison.Ordinal));
-
-    internal static string Short(string text) => text.Length <= 80 ? text : text[..79] + "…";
 }

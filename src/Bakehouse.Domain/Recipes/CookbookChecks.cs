@@ -37,7 +37,7 @@ public static class CookbookChecks
 
     private static IEnumerable<Problem> Twice(string where, IEnumerable<string> names) => names.GroupBy(n => n, StringComparer.Ordinal)
         .Where(g => g.Count() > 1)
-        .Select(g => new Problem(where, Said.Short(g.Key), $"That is there {g.Count()} times.", "Give one of them another name."));
+        .Select(g => new Problem(where, Problem.Shown(g.Key), $"That is there {g.Count()} times.", "Give one of them another name."));
 
     private static IEnumerable<Problem> TooDeep(Cookbook book)
     {
@@ -45,7 +45,7 @@ public static class CookbookChecks
         int Depth(Recipe recipe) => depths.TryGetValue(recipe.Id, out var known) ? known
             : depths[recipe.Id] = 1 + recipe.Lines.Where(l => l.IsRecipe).Select(l => Depth(book.Recipe(l.Of)!)).DefaultIfEmpty(0).Max();
         return book.Recipes.Where(r => Depth(r) == MostDeep + 1)
-            .Select(r => new Problem(Said.Short(r.Name), FormattableString.Invariant($"{MostDeep + 1}"), $"Recipes are at most {MostDeep} inside one another.", "Write what it is made of into the recipe itself."));
+            .Select(r => new Problem(Problem.Shown(r.Name), FormattableString.Invariant($"{MostDeep + 1}"), $"Recipes are at most {MostDeep} inside one another.", "Write what it is made of into the recipe itself."));
     }
 
     /// <summary>Each ring of recipes once, said as the way round it.</summary>
@@ -57,7 +57,7 @@ public static class CookbookChecks
             if (Ring(recipe, book, done, []) is { } ring)
             {
                 yield return new Problem(
-                    ring[0].Name, Said.Short(string.Join(" > ", ring.Select(r => r.Name))), "This recipe is inside itself.", $"Take {ring[1].Name} out of {ring[0].Name}, or {ring[0].Name} out of {ring[^2].Name}.");
+                    ring[0].Name, Problem.Shown(string.Join(" > ", ring.Select(r => r.Name))), "This recipe is inside itself.", $"Take {ring[1].Name} out of {ring[0].Name}, or {ring[0].Name} out of {ring[^2].Name}.");
             }
         }
     }

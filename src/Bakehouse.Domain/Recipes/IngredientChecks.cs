@@ -55,7 +55,7 @@ internal static class IngredientChecks
 
         if (weight.Measure == RecipeLine.Gram || weight.Grams is < RecipeChecks.LeastGrams or > RecipeChecks.MostGrams)
         {
-            yield return new Problem(where, Invariant($"{Said.Short(weight.Measure)} {weight.Grams} g"), "A measure has a word of its own and weighs more than nothing.", "Weigh it, and write the grams.");
+            yield return new Problem(where, Invariant($"{Problem.Shown(weight.Measure)} {weight.Grams} g"), "A measure has a word of its own and weighs more than nothing.", "Weigh it, and write the grams.");
         }
     }
 
@@ -71,7 +71,7 @@ internal static class IngredientChecks
 
         foreach (var pack in ingredient.Packs)
         {
-            var at = $"{where}, pack {Said.Short(pack.Lot)}";
+            var at = $"{where}, pack {Problem.Shown(pack.Lot)}";
             foreach (var problem in Said.Text(at, "Its mark", pack.Lot, Said.LongestWord, mayBeEmpty: true).Concat(pack.Facts is { } facts ? Facts(facts, at, knows) : []))
             {
                 yield return problem;
@@ -81,7 +81,7 @@ internal static class IngredientChecks
         var unsaid = ingredient.InUse?.Facts is { } read ? ingredient.MadeOf.SelectMany(c => c.Has).Except(read.Has, StringComparer.Ordinal).ToList() : [];
         if (unsaid.Count > 0)
         {
-            yield return new Problem(where, Said.Short(string.Join(", ", unsaid)), "A part of it has that, and the pack is not marked as having it.", "Mark the pack, too.");
+            yield return new Problem(where, Problem.Shown(string.Join(", ", unsaid)), "A part of it has that, and the pack is not marked as having it.", "Mark the pack, too.");
         }
     }
 
@@ -95,7 +95,7 @@ internal static class IngredientChecks
         var twice = facts.Has.Concat(facts.May).Concat(facts.HasNot).GroupBy(a => a, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key).ToList();
         if (twice.Count > 0)
         {
-            yield return new Problem(where, Said.Short(string.Join(", ", twice)), "That is marked twice, or with two answers.", "Leave one of them.");
+            yield return new Problem(where, Problem.Shown(string.Join(", ", twice)), "That is marked twice, or with two answers.", "Leave one of them.");
         }
 
         foreach (var problem in Unknown(facts.Has.Concat(facts.May).Concat(facts.HasNot), where, knows))
@@ -107,6 +107,6 @@ internal static class IngredientChecks
     private static IEnumerable<Problem> Unknown(IEnumerable<string> allergens, string where, IReadOnlySet<string> knows)
     {
         var none = allergens.Where(a => !knows.Contains(a)).Distinct(StringComparer.Ordinal).ToList();
-        return none.Count == 0 ? [] : [new Problem(where, Said.Short(string.Join(", ", none)), "The shop's list of allergens has no such word.", $"Use one of {string.Join(", ", knows.Order(StringComparer.Ordinal))}, or add it to the list under Shop.")];
+        return none.Count == 0 ? [] : [new Problem(where, Problem.Shown(string.Join(", ", none)), "The shop's list of allergens has no such word.", $"Use one of {string.Join(", ", knows.Order(StringComparer.Ordinal))}, or add it to the list under Shop.")];
     }
 }

@@ -49,13 +49,13 @@ internal static class RecipeChecks
     {
         if (line.IsRecipe ? book.Recipe(line.Of) is null : book.Ingredient(line.Of) is null)
         {
-            yield return new Problem(where, Said.Short(line.Of), line.IsRecipe ? "There is no such recipe." : "There is no such ingredient.", "Choose one of the list, or write it first.");
+            yield return new Problem(where, Problem.Shown(line.Of), line.IsRecipe ? "There is no such recipe." : "There is no such ingredient.", "Choose one of the list, or write it first.");
             yield break;
         }
 
         if (line.Amount <= 0)
         {
-            yield return new Problem(where, Invariant($"{line.Amount} {Said.Short(line.Measure)}"), $"An amount is more than zero ({book.NameOf(line)}).", "Give the amount, or take the row out.");
+            yield return new Problem(where, Invariant($"{line.Amount} {Problem.Shown(line.Measure)}"), $"An amount is more than zero ({book.NameOf(line)}).", "Give the amount, or take the row out.");
             yield break;
         }
 
@@ -65,7 +65,7 @@ internal static class RecipeChecks
         }
         else if (one < LeastGrams || line.Amount > MostGrams / one || line.Amount < LeastGrams / one)
         {
-            yield return new Problem(where, Invariant($"{line.Amount} {Said.Short(line.Measure)}"), Invariant($"A row weighs a milligram at least and {MostGrams / 1000:0} kg at most ({book.NameOf(line)})."), "Look at the amount and its measure.");
+            yield return new Problem(where, Invariant($"{line.Amount} {Problem.Shown(line.Measure)}"), Invariant($"A row weighs a milligram at least and {MostGrams / 1000:0} kg at most ({book.NameOf(line)})."), "Look at the amount and its measure.");
         }
     }
 
@@ -76,7 +76,7 @@ internal static class RecipeChecks
     {
         var name = book.NameOf(line);
         var measures = line.IsRecipe ? RecipeLine.Gram : string.Join(", ", KitchenAmount.Of(book.Ingredient(line.Of)!));
-        return new Problem(where, Said.Short(line.Measure), $"Nobody knows what that measure of {name} weighs.", $"Give it in {measures}{(line.IsRecipe ? "" : $", or write the weight of that measure beside {name}")}.");
+        return new Problem(where, Problem.Shown(line.Measure), $"Nobody knows what that measure of {name} weighs.", $"Give it in {measures}{(line.IsRecipe ? "" : $", or write the weight of that measure beside {name}")}.");
     }
 
     private static IEnumerable<Problem> Heat(Recipe recipe, string where)

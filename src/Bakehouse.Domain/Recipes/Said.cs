@@ -13,15 +13,13 @@ internal static class Said
     public const int LongestWord = 40;
 
     /// <summary>By what it is found again in a list: its name, else its id.</summary>
-    public static string Called(string name, string id, string what) => name.Trim().Length > 0 ? Short(name) : id.Length > 0 ? Short(id) : what;
-
-    public static string Short(string text) => text.Length <= 80 ? text : text[..79] + "…";
+    public static string Called(string name, string id, string what) => name.Trim().Length > 0 ? Problem.Shown(name) : id.Length > 0 ? Problem.Shown(id) : what;
 
     public static IEnumerable<Problem> Id(string where, string id)
     {
         if (id.Length is < 1 or > LongestWord || id.Any(c => c is not ((>= 'a' and <= 'z') or (>= '0' and <= '9') or '-')))
         {
-            yield return new Problem(where, Short(id), $"An id is 1 to {LongestWord} small letters, digits and hyphens.", "Write it like plain-flour.");
+            yield return new Problem(where, Problem.Shown(id), $"An id is 1 to {LongestWord} small letters, digits and hyphens.", "Write it like plain-flour.");
         }
     }
 
@@ -36,12 +34,12 @@ internal static class Said
         var length = text.Length > limit * 8 ? text.Length : new StringInfo(text).LengthInTextElements;
         if (length > limit)
         {
-            yield return new Problem(where, Short(text), Invariant($"{what} is {length} characters long; at most {limit} fit."), "Shorten it.");
+            yield return new Problem(where, Problem.Shown(text), Invariant($"{what} is {length} characters long; at most {limit} fit."), "Shorten it.");
         }
 
         if (text.Any(c => char.IsControl(c) && c is not '\n' and not '\r' and not '\t'))
         {
-            yield return new Problem(where, Short(text), $"{what} holds a sign that can't be written.", "Type it again instead of pasting it.");
+            yield return new Problem(where, Problem.Shown(text), $"{what} holds a sign that can't be written.", "Type it again instead of pasting it.");
         }
     }
 }

@@ -6,12 +6,11 @@ using Bakehouse.Web.Shell;
 using NodaTime;
 
 /// <summary>
-/// Enters <see cref="PlanNear"/> when the day of a far order has come near. Looks once a minute; what found no room is tried again after each
+/// Enters <see cref="PlanNear"/> when the day of a far order has come near. What found no room is tried again after each
 /// change of the book and on each new day, never in a circle.
 /// </summary>
-public sealed class PlanEachDay(IBook book, IClock clock, TimeProvider time, ILogger<PlanEachDay> log) : BackgroundService
+public sealed class PlanEachDay(IBook book, IClock clock, TimeProvider time, ILogger<PlanEachDay> log) : EachMinute(time, log)
 {
-    private static readonly TimeSpan BetweenLooks = TimeSpan.FromMinutes(1);
     private (int Head, LocalDate Day) tried;
 
     /// <summary>Plans what waits for a plan.</summary>
@@ -19,7 +18,7 @@ public sealed class PlanEachDay(IBook book, IClock clock, TimeProvider time, ILo
     {
         var (state, now) = (book.State, clock.GetCurrentInstant());
         var today = Words.Of(state.Shop).Local(now).Date;
-        if (tried == (state.Head, today) || state.IsAhead(now) || NearEntry.Waiting(state, now).Count == 0)
+        if (tried == (state.Head, today) || state.IsAhead(now) || state.WithoutPlan(now).Count == 0)
         {
             return;
         }
@@ -30,38 +29,5 @@ public sealed class PlanEachDay(IBook book, IClock clock, TimeProvider time, ILo
     }
 
     /// <inheritdoc/>
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
-    {
-        try
-        {
-            using var minute = new PeriodicTimer(BetweenLooks, time);
-            do
-            {
-                await TryToLook(stoppingToken);
-            }
-            while (await minute.WaitForNextTickAsync(stoppingToken));
-        }
-        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
-        {
-            // The app closes.
-        }
-    }
-
-    private async Task TryToLook(CancellationToken cancel)
-    {
-        try
-        {
-            await Look(cancel);
-        }
-        catch (OperationCanceledException) when (cancel.IsCancellationRequested)
-        {
-            throw;
-        }
-#pragma warning disable CA1031 // The edge: whatever went wrong is logged, and the next look comes in a minute.
-        catch (Exception trouble)
-#pragma warning restore CA1031
-        {
-            log.LogError(trouble, "What came near could not be planned");
-        }
-    }
+    protected override Task LookOnce(CancellationToken cancel) => Look(cancel);
 }

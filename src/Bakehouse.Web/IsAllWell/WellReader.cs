@@ -1,7 +1,6 @@
 namespace Bakehouse.Web.IsAllWell;
 
 using System.Reflection;
-using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping.Copies;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Methods;
@@ -90,7 +89,7 @@ public sealed class WellReader(IBook book, BookCopies copies, CopyEachHour hourl
     private WellLine Plan()
     {
         var hanging = (book.State.Wall?.Plan.Steps ?? []).Select(s => StepKey.Parse(s.Step)?.Order).ToHashSet();
-        var lost = NearEntry.Waiting(book.State, Now).Select(o => o.Number).ToList();
+        var lost = book.State.WithoutPlan(Now).Select(o => o.Number).ToList();
         var far = book.State.Orders.Count(o => Stages.IsPlanned(o.Stage) && !hanging.Contains(o.Id)) - lost.Count;
         return lost.Count == 0
             ? new("The plan", MarkKind.InTime, $"{book.State.Orders.Count(o => Stages.IsPlanned(o.Stage)) - far} cakes are in it, none is left out.{(far == 0 ? "" : $" {far} lie farther ahead.")}")

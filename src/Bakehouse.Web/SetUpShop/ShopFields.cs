@@ -10,6 +10,7 @@ public static class ShopFields
     {
         "last-hands" => "Nobody works after",
         "caps" => "Tiered cakes a day",
+        "small-cakes" => "Small cakes a week",
         "quiet" => "The bell is quiet",
         "hours" => "Open",
         "house-cakes" => "House cakes",
@@ -23,6 +24,7 @@ public static class ShopFields
         {
             "last hands" => "last-hands",
             "house cakes" => "house-cakes",
+            "small cakes" => "small-cakes",
             _ when problem.Where.StartsWith("cap", StringComparison.Ordinal) => "caps",
             _ => problem.Where,
         },

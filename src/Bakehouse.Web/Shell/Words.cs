@@ -52,6 +52,9 @@ public sealed class Words
     /// <summary>"Saturday 24 October".</summary>
     public string LongDay(LocalDate day) => LocalDatePattern.Create("dddd d MMMM", culture).Format(day);
 
+    /// <summary>"Saturday 24 October 2027" when the year is not this one.</summary>
+    public string LongDay(LocalDate day, LocalDate today) => day.Year == today.Year ? LongDay(day) : LocalDatePattern.Create("dddd d MMMM uuuu", culture).Format(day);
+
     /// <summary>"14:00", or "2:00 pm" in a shop with a 12 hour clock.</summary>
     public string Time(LocalTime time)
     {
@@ -66,8 +69,11 @@ public sealed class Words
     /// <summary>"Sat 24 Oct, 14:00".</summary>
     public string DayAndTime(LocalDateTime at) => $"{Day(at.Date)}, {Time(at.TimeOfDay)}";
 
+    /// <summary>"Sat 24 Oct 2027, 14:00" when the year is not this one.</summary>
+    public string DayAndTime(LocalDateTime at, LocalDate today) => $"{Day(at.Date, today)}, {Time(at.TimeOfDay)}";
+
     /// <summary>"Saturday 24 October, two in the afternoon", with minutes spoken as figures.</summary>
-    public string Spoken(LocalDateTime at) => $"{LongDay(at.Date)}, {SpokenTime(at.TimeOfDay)}";
+    public string Spoken(LocalDateTime at, LocalDate today) => $"{LongDay(at.Date, today)}, {SpokenTime(at.TimeOfDay)}";
 
     /// <summary>"In 11 days.", "Today.", "Tomorrow.", "3 days ago.".</summary>
     public static string InDays(LocalDate today, LocalDate day) => Period.DaysBetween(today, day) switch

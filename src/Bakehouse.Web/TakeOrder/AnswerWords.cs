@@ -5,9 +5,10 @@ using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
+using NodaTime;
 
 /// <summary>Says an answer in the counter's words: one word, one headline, one sentence why.</summary>
-public sealed class AnswerWords(Shop shop)
+public sealed class AnswerWords(Shop shop, LocalDate today)
 {
     private readonly Words words = Words.Of(shop);
 
@@ -21,9 +22,9 @@ public sealed class AnswerWords(Shop shop)
     public string Headline(CanWe can)
     {
         var at = can.Wished.Order.Handover.At;
-        return can.Wished.Budget is { } budget ? $"{(budget.Fits ? "" : "Not ")}{words.LongDay(at.Date)} {at.Year}{(budget.Fits ? $" at {words.Time(at.TimeOfDay)}" : $": {FarWords.Short(budget)}")}"
-            : can.Wished.IsYes ? $"{words.LongDay(at.Date)} at {words.Time(at.TimeOfDay)}"
-            : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at)}: it would be {Whole(can.Wished.Late)} late"
+        return can.Wished.IsYes ? $"{words.LongDay(at.Date, today)} at {words.Time(at.TimeOfDay)}"
+            : can.Wished.Budget is { } budget ? $"Not {words.DayAndTime(at, today)}: {FarWords.Missing(budget)}"
+            : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at, today)}: it would be {Whole(can.Wished.Late)} late"
             : can.Wished.Reasons[0].Sentence;
     }
 
@@ -31,10 +32,10 @@ public sealed class AnswerWords(Shop shop)
     public string Second(CanWe can)
     {
         var wished = can.Wished;
-        var sooner = can.Earliest is { } first && first.Order.Handover.At < wished.Order.Handover.At ? $" The earliest is {words.DayAndTime(first.Order.Handover.At)}." : "";
+        var sooner = can.Earliest is { } first && first.Order.Handover.At < wished.Order.Handover.At ? $" The earliest is {words.DayAndTime(first.Order.Handover.At, today)}." : "";
         if (wished.Budget is { } budget)
         {
-            return new FarWords(words).Counted(budget);
+            return new FarWords(words, today).Counted(budget);
         }
 
         if (wished is { IsYes: true, Ready: { } ready })
@@ -48,9 +49,7 @@ public sealed class AnswerWords(Shop shop)
     }
 
     /// <summary>"Fri 16 Oct, 17:00".</summary>
-    public string When(Offer offer) => offer.Fit is { Budget: not null, Order.Handover.At: var at }
-        ? $"{words.Day(at.Date)} {at.Year}, {words.Time(at.TimeOfDay)}"
-        : words.DayAndTime(offer.Fit.Order.Handover.At);
+    public string When(Offer offer) => words.DayAndTime(offer.Fit.Order.Handover.At, today);
 
     /// <summary>"same cake, 40 min to spare".</summary>
     public string Differs(Offer offer)
@@ -87,5 +86,5 @@ public sealed class AnswerWords(Shop shop)
     /// <summary>A duration that does not break over two lines.</summary>
     private static string Whole(long minutes) => Words.Minutes(minutes).Replace(' ', '\u00A0');
 
-    private string At(NodaTime.Instant at) => words.DayAndTime(words.Local(at));
+    private string At(Instant at) => words.DayAndTime(words.Local(at));
 }

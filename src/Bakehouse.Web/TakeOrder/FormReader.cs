@@ -209,5 +209,5 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
     }
 
     private void Wrong(string field, string value, string sentence, string remedy) =>
-        problems.Add(new Problem(field, value.Length > 80 ? value[..79] + "…" : value, sentence, remedy));
+        problems.Add(new Problem(field, Problem.Shown(value), sentence, remedy));
 }

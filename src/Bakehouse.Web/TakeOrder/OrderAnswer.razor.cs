@@ -71,7 +71,7 @@ public partial class OrderAnswer
     [Parameter]
     public Action? Undo { get; set; }
 
-    private AnswerWords Says => new(Shop);
+    private AnswerWords Says => new(Shop, Today);
 
     /// <summary>Yes once others move for it.</summary>
     private CanWe? Answer => Can is { Wished.IsYes: false } && Moving is { } offer ? Can with { Wished = offer.Fit } : Can;
@@ -87,7 +87,7 @@ public partial class OrderAnswer
         ? $" For {Words.Build(Can.Wished.Order.Tiers.Select(t => t.Diameter))} {(Words.Inches ? "in" : "cm")}, as nothing else was said."
         : "";
 
-    private string Headline => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
+    private string Headline => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date, Today)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
 
     private string Second => Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"

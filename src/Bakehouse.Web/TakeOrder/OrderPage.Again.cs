@@ -20,4 +20,27 @@ public sealed partial class OrderPage
         (Form.Day, Form.Hour, Form.Phone) = (day, hour, phone.Trim().Length > 0 ? phone : Form.Phone);
         Touched();
     }
+
+    private void StartAgain()
+    {
+        LayAside(Fresh());
+        Touched();
+    }
+
+    /// <summary>Another form takes the place of what was typed, which a tap brings back for ten seconds.</summary>
+    private void LayAside(OrderForm next)
+    {
+        Before = Form.IsBlank ? null : Form;
+        Form = next;
+        Problems = [];
+        undoing?.Dispose();
+        undoing = Time.CreateTimer(_ => _ = InvokeAsync(() => { Before = null; StateHasChanged(); }), null, UndoFor, Timeout.InfiniteTimeSpan);
+    }
+
+    private void UndoStart()
+    {
+        Form = Before ?? Form;
+        Before = null;
+        Touched();
+    }
 }

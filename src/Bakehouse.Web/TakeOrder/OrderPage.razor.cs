@@ -215,45 +215,4 @@ public sealed partial class OrderPage : IAsyncDisposable
                 break;
         }
     }
-
-    private async Task KeepTheirs()
-    {
-        Form = OrderForm.Of(Clash!, Shop);
-        (Clash, Mine) = (null, null);
-        Draw();
-        command = Guid.NewGuid();
-        await WriteDraft(null);
-    }
-
-    private async Task UseMine()
-    {
-        var order = Mine! with { Version = Clash!.Version };
-        Form.Version = order.Version;
-        (Clash, Mine) = (null, null);
-        command = Guid.NewGuid();
-        await Enter(order);
-    }
-
-    private void StartAgain()
-    {
-        LayAside(Fresh());
-        Touched();
-    }
-
-    /// <summary>Another form takes the place of what was typed, which a tap brings back for ten seconds.</summary>
-    private void LayAside(OrderForm next)
-    {
-        Before = Form.IsBlank ? null : Form;
-        Form = next;
-        Problems = [];
-        undoing?.Dispose();
-        undoing = Time.CreateTimer(_ => _ = InvokeAsync(() => { Before = null; StateHasChanged(); }), null, UndoFor, Timeout.InfiniteTimeSpan);
-    }
-
-    private void UndoStart()
-    {
-        Form = Before ?? Form;
-        Before = null;
-        Touched();
-    }
 }

@@ -41,8 +41,8 @@ public sealed partial class OneCakePage : IDisposable
 
     /// <summary>When it goes out of the door: a delivery leaves before it arrives.</summary>
     private string Leaves => Order!.Handover is { Way: Way.Deliver } route
-        ? $"{Said.Day(route.At.PlusMinutes(-route.RouteMinutes).Date)}, leave {Said.Time(route.At.PlusMinutes(-route.RouteMinutes).TimeOfDay)}"
-        : Said.DayAndTime(Order.Handover.At);
+        ? $"{Said.Day(route.At.PlusMinutes(-route.RouteMinutes).Date, Today)}, leave {Said.Time(route.At.PlusMinutes(-route.RouteMinutes).TimeOfDay)}"
+        : Said.DayAndTime(Order.Handover.At, Today);
 
     private string How => Order!.Handover.Way == Way.Collect
         ? "collect."

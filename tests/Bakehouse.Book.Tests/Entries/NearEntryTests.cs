@@ -26,7 +26,7 @@ public sealed class NearEntryTests
         Assert.Equal(AnswerKind.Accepted, (await disk.Write(far)).Kind);
         Assert.Equal(wall!.Plan.Steps.Select(r => (r.Step, r.Start)), disk.Book.State.Wall!.Plan.Steps.Select(r => (r.Step, r.Start)));
         Assert.DoesNotContain(disk.Book.State.Week!.Steps, s => s.Id.StartsWith(far.Id.ToString("N"), StringComparison.Ordinal));
-        Assert.Empty(NearEntry.Waiting(disk.Book.State, disk.Clock.GetCurrentInstant()));
+        Assert.Empty(disk.Book.State.WithoutPlan(disk.Clock.GetCurrentInstant()));
     }
 
     [Fact]
@@ -54,7 +54,7 @@ public sealed class NearEntryTests
         Assert.Equal(AnswerKind.Refused, (await Near(disk)).Kind);
 
         disk.Clock.Reset(new LocalDateTime(2027, 2, 13, 6, 0).InUtc().ToInstant());
-        Assert.Equal([far.Id], NearEntry.Waiting(disk.Book.State, disk.Clock.GetCurrentInstant()).Select(o => o.Id));
+        Assert.Equal([far.Id], disk.Book.State.WithoutPlan(disk.Clock.GetCurrentInstant()).Select(o => o.Id));
         var answer = await Near(disk);
         Assert.True(answer.Kind == AnswerKind.Accepted, answer.Message);
         Assert.Empty(answer.Late);

@@ -55,6 +55,7 @@ public sealed class RightsTests
             [nameof(KeepDraft), nameof(OpenSample), nameof(WriteShop)],
             Commands.Where(c => EntryRights.May(c, null, emptyBook: true)).Select(c => c.Name));
         Assert.DoesNotContain(Commands, c => EntryRights.May(c, null));
+        Assert.Equal([nameof(PlanNear)], Commands.Where(c => EntryRights.May(c, null, nobody: true)).Select(c => c.Name));
     }
 
     [Fact]

@@ -109,6 +109,25 @@ public sealed class FarBudgetTests
         Assert.True(PlanReach.IsFar(At(1, Today.PlusDays(22)), One, Today));
     }
 
+    /// <summary>Three hundred orders over a year: only those around the day may cost, since one customer's far answer is asked a dozen times.</summary>
+    [Fact]
+    public void Orders_of_other_months_cost_nothing()
+    {
+        var year = Enumerable.Range(1, 300).Select(n => At(n + 1, Day.PlusDays((n * 7 % 360) - 100), 10, 8, 6)).ToList();
+        var near = year.Where(o => Math.Abs(Period.DaysBetween(Day, o.Handover.At.Date)) <= 25).ToList();
+        var (all, few) = (Worked(year), Worked(near));
+        TestContext.Current.TestOutputHelper!.WriteLine($"{all * 1000:0.0} ms with 300 orders, {few * 1000:0.0} ms with the {near.Count} around");
+        Assert.InRange(all / few, 0, 3);
+    }
+
+    /// <summary>Seconds of this thread for one budget: the least of some tries.</summary>
+    private static double Worked(List<Order> others) => Enumerable.Range(0, 6).Min(_ =>
+    {
+        var time = ThreadTime.Start();
+        Of(One, others, []);
+        return time.Seconds;
+    });
+
     private static FarBudget Of(Shop shop, IReadOnlyList<Order> others, IReadOnlyList<Chore> chores, LocalDate? day = null) =>
         FarBudget.Of(At(1, day ?? Day), others, shop, chores, Today);
 

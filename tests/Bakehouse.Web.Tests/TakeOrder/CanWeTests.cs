@@ -31,12 +31,12 @@ public sealed class CanWeTests : CounterContext
     {
         var yes = Asked(order => new CanWe(Far(order, taken: 600), 1));
         Assert.Equal("Yes", Word(yes));
-        Assert.Contains("Friday 23 October 2026 at 14:00", Says(yes), StringComparison.Ordinal);
-        Assert.Contains("A budget, no plan yet: from Mon 19 Oct to Fri 23 Oct 2026 there are 30 h of hands that fill and coat or decorate, 4 h are kept for small cakes, 10 h are taken, this needs 9 h 20. Its plan is made on Fri 2 Oct 2026.", Says(yes), StringComparison.Ordinal);
+        Assert.Contains("Friday 23 October at 14:00", Says(yes), StringComparison.Ordinal);
+        Assert.Contains("A budget, no plan yet: from Mon 19 Oct to Fri 23 Oct there are 30 h of hands that coat or decorate, 4 h are kept for small cakes, 10 h are taken, this needs 9 h 20. Its plan is made on Fri 2 Oct.", Says(yes), StringComparison.Ordinal);
 
         var no = Asked(order => new CanWe(Far(order, taken: 1600), 1) { Offers = [new Offer(OfferKind.Time, Far(order, taken: 0), 0, [])], IsWhole = true });
         Assert.Equal("Other time", Word(no));
-        Assert.Contains("Not Friday 23 October 2026: 10 h of hands are missing", Says(no), StringComparison.Ordinal);
+        Assert.Contains("Not Fri 23 Oct, 14:00: 10 h of hands are missing", Says(no), StringComparison.Ordinal);
         Assert.Contains("What decides it, by a budget of hours", Says(no), StringComparison.Ordinal);
         Assert.Contains("same cake, by a budget of hours", no.Find(".offer").TextContent, StringComparison.Ordinal);
     }

@@ -132,7 +132,7 @@ public sealed class MessageTests
     public void Three_questions_at_most_and_a_reply_that_promises_nothing()
     {
         var form = Filled("A lemon cake for 40 people");
-        var reply = new ReplyWords(shop);
+        var reply = new ReplyWords(shop, Today);
         var questions = reply.Questions(form, null, isWaySaid: false);
         Assert.Equal(3, questions.Count);
         Assert.StartsWith("On which day", questions[0], StringComparison.Ordinal);
@@ -148,7 +148,7 @@ public sealed class MessageTests
         var at = new LocalDateTime(2026, 10, 24, 14, 0);
         var yes = new Domain.Answers.CanWe(BookInHand.Yes(Testing.Cakes.Good()), 1);
         Assert.Contains("Nothing is kept for you yet", reply.Letter(form, at, null, yes, [], "", []), StringComparison.Ordinal);
-        Assert.Contains(Words.Of(shop).Spoken(at), reply.Letter(form, at, null, yes, [], "", []), StringComparison.Ordinal);
+        Assert.Contains(Words.Of(shop).Spoken(at, Today), reply.Letter(form, at, null, yes, [], "", []), StringComparison.Ordinal);
     }
 
     private MessageRead Read(string message) => new MessageReader(shop, Today).Read(message).Read!;

@@ -9,7 +9,7 @@ using Bakehouse.Web.Shell;
 using NodaTime;
 
 /// <summary>The questions that are still open, and a reply to copy. It promises no day and says nothing about allergies but the question.</summary>
-public sealed class ReplyWords(Shop shop)
+public sealed class ReplyWords(Shop shop, LocalDate today)
 {
     private const int MostQuestions = 3;
     private readonly Words words = Words.Of(shop);
@@ -26,7 +26,7 @@ public sealed class ReplyWords(Shop shop)
     {
         string[] understood =
         [
-            when is { } at ? words.Spoken(at) : day is { } date ? words.LongDay(date) : "",
+            when is { } at ? words.Spoken(at, today) : day is { } date ? words.LongDay(date, today) : "",
             form.Count.Length > 0 ? $"{form.Count} {(form.Cut == Cut.Dessert ? "dessert portions" : "portions with coffee")}" : "",
             tiers.Count > 0 ? $"{words.Build(tiers)} {(words.Inches ? "inches" : "cm")}" : "",
             flavour,
@@ -46,7 +46,7 @@ public sealed class ReplyWords(Shop shop)
     private string Stands(CanWe can) => can.Wished.IsYes
         ? "There is room for it as our plan stands now. Nothing is kept for you yet: it is, once we have agreed."
         : can.Offers.FirstOrDefault(o => o.Kind == OfferKind.Time) is { } other
-            ? $"That time is full as our plan stands now. {words.Spoken(other.Fit.Order.Handover.At)} would go."
+            ? $"That time is full as our plan stands now. {words.Spoken(other.Fit.Order.Handover.At, today)} would go."
             : "That time is full as our plan stands now.";
 
     private static IEnumerable<string> Open(OrderForm form, LocalDateTime? when, bool isWaySaid)
