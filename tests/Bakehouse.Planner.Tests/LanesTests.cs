@@ -25,7 +25,7 @@ public class LanesTests
     {
         var week = WeekFiles.Week("home-080-fridge");
         var told = new List<Plan>();
-        var outcome = new QuickPlanner(1_000_000).Plan(week, better => told.Add(better.Plan!), Cancel);
+        var outcome = new QuickPlanner(3_000_000).Plan(week, better => told.Add(better.Plan!), Cancel);
         Assert.True(told.Count > 2, $"{told.Count} plans told.");
         Assert.All(told, plan => Assert.Empty(Judge.Examine(week, plan).Breaches));
         Assert.All(told.Zip(told.Skip(1)), pair => Assert.True(Judge.Examine(week, pair.Second).Levels.CompareTo(Judge.Examine(week, pair.First).Levels) < 0));

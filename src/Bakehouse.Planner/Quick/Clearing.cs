@@ -4,6 +4,8 @@ namespace Bakehouse.Planner.Quick;
 internal sealed class Clearing(Shop shop, Job[] movable, Dice dice)
 {
     private const int Most = 5;
+    private const int Few = 8;
+    private const int Many = 24;
 
     /// <summary>Takes some off; returns the jobs to be put back, in that order. A job that is off as a whole loses its build.</summary>
     public List<Job> Clear(Board from, Board board, Build?[] builds)
@@ -98,7 +100,7 @@ internal sealed class Clearing(Shop shop, Job[] movable, Dice dice)
     private List<Job> Pick(Board board, Build?[] builds, Dictionary<Job, long> late)
     {
         var seed = Seed(board, builds, late);
-        var near = movable.Where(j => j != seed).OrderBy(j => Math.Abs(j.Due - seed.Due)).ThenBy(j => j.Index).Take(8).ToList();
+        var near = movable.Where(j => j != seed).OrderBy(j => Math.Abs(j.Due - seed.Due)).ThenBy(j => j.Index).Take(dice.Below(5) < 2 ? Many : Few).ToList();
         var picked = new List<Job> { seed };
         for (var count = dice.Below(Math.Min(Most, near.Count + 1)); count > 0; count--)
         {

@@ -143,7 +143,13 @@ internal sealed class Insertion(Shop shop, Board board)
 
         var least = Math.Max(1, placing.LeastLate(job, build, Loosest(0, 0, m)));
         var found = m.Rough ? Within(job, build, Loosest(least, Math.Min(m.MostLate, shop.Grains), m)) : SomeTime(job, build, least, m);
-        return found is { } terms ? Nicer(job, build, Earlier(job, build, terms, m.Rough ? Halvings : int.MaxValue), m) : null;
+        if (found is not { } terms)
+        {
+            return null;
+        }
+
+        var less = m.Rough && (m.Twist & 3) != 1 ? LessAndLess(job, build, terms) : Earlier(job, build, terms, m.Rough ? Halvings : int.MaxValue);
+        return Nicer(job, build, less, m);
     }
 
     private Terms? Within(Job job, Build build, Terms terms) => terms.From <= terms.To && Try(job, build, terms) ? terms : null;
@@ -160,6 +166,21 @@ internal sealed class Insertion(Shop shop, Board board)
         }
 
         return null;
+    }
+
+    /// <summary>Makes it less late by more and more grains while that goes; nothing stands after it.</summary>
+    private Terms LessAndLess(Job job, Build build, Terms found)
+    {
+        var high = GrainsLate(job);
+        placing.TakeBack();
+        for (var step = 1; high - step >= found.From && Try(job, build, found with { To = high - step }); step *= 2)
+        {
+            found = found with { To = high - step };
+            high = GrainsLate(job);
+            placing.TakeBack();
+        }
+
+        return found;
     }
 
     /// <summary>Halves the lateness found while an earlier pickup can still be met; nothing stands after it.</summary>

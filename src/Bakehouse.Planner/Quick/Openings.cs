@@ -85,6 +85,24 @@ internal sealed partial class Openings(Shop shop, Board board)
         return !Own(act.Index).SequenceEqual(known);
     }
 
+    /// <summary>The starts of one step while all others stand.</summary>
+    public void Only(Job job, Act act, Terms terms, ulong[][] duty)
+    {
+        (this.job, this.terms, this.duty) = (job, terms, duty);
+        Array.Clear(reached);
+        foreach (var link in act.In)
+        {
+            _ = present[link.Index] && Compute(shop.Acts[link.From], false);
+        }
+
+        foreach (var cap in act.CapsIn)
+        {
+            _ = inside[cap.From] && Compute(shop.Acts[cap.From], false);
+        }
+
+        Compute(act, false);
+    }
+
     private bool Compute(Act act, bool first)
     {
         var own = Own(act.Index);

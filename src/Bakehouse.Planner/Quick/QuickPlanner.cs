@@ -7,7 +7,7 @@ namespace Bakehouse.Planner.Quick;
 /// orders are placed anew. The work is counted in places tried, so the same week gives the same plan on any machine;
 /// a cancelled call returns the best plan so far.
 /// </summary>
-/// <param name="budget">Places that <see cref="Plan(Week, CancellationToken)"/> may try in its rounds; the usual one takes about two seconds of one processor.</param>
+/// <param name="budget">Places that <see cref="Plan(Week, CancellationToken)"/> may try in its rounds; the usual one takes about a second of one processor.</param>
 /// <param name="threads">Threads for the rounds, 1 or more; 0 means two where the machine has them. The plan is the same for any number.</param>
 public sealed class QuickPlanner(long budget = QuickPlanner.UsualBudget, int threads = 0) : IPlanner
 {

@@ -4,13 +4,17 @@ namespace Bakehouse.Planner.Quick;
 
 /// <summary>
 /// Round after round takes something off the board and puts it back otherwise. A round is kept if it makes no level worse, or none worse
-/// than it was a hundred rounds before: so the search leaves a good plan for a better one, and the best is returned. A round is given up
+/// than it was some hundred rounds before: so the search leaves a good plan for a better one, and the best is returned. A round is given up
 /// as soon as it can't be kept any more. The budget is counted in places tried, never in seconds, so the same week gives the same plan.
 /// </summary>
-internal sealed class Rounds
+internal sealed partial class Rounds
 {
     private const int Tries = 200;
+
+    /// <summary>Rounds that the search looks back, in a large shop and in one of at most so many steps.</summary>
     private const int Memory = 100;
+    private const int LongMemory = 500;
+    private const int Small = 300;
     private static readonly uint[] Earlies = [0, 16, 40, 90];
     private static readonly int[] Freshes = [Terms.Any, Terms.Any, 4, 16, 64, 192];
 
@@ -25,21 +29,24 @@ internal sealed class Rounds
     private readonly Board board;
     private readonly Build?[] next;
     private readonly Build?[] builds;
-    private readonly Levels[] before = new Levels[Memory];
+    private readonly Levels[] before;
     private Levels levels;
     private long rounds;
+    private readonly Justifying justifying;
 
     /// <param name="keep">Clean-downs that stay.</param>
     public Rounds(Shop shop, Job[] movable, Draft start, IReadOnlySet<Clean> keep, uint seed)
     {
         (this.shop, this.movable, this.keep) = (shop, movable, keep);
         dice = new Dice(seed);
+        before = new Levels[shop.Acts.Length <= Small ? LongMemory : Memory];
         (board, spare) = (new Board(shop), new Board(shop));
         builds = [.. start.Builds];
         next = [.. start.Builds];
         insertion = new Insertion(shop, spare);
         cleaning = new Cleaning(shop, spare);
         clearing = new Clearing(shop, movable, dice);
+        justifying = new Justifying(shop, movable, spare, dice);
         Best = new Draft(new Board(shop), [.. start.Builds]);
         GoOnFrom(start, Score.Of(shop, start.Board, start.Builds));
     }
@@ -77,25 +84,36 @@ internal sealed class Rounds
     /// <summary>Returns the places tried.</summary>
     private long Round()
     {
+        Turn();
         spare.CopyFrom(board);
         builds.CopyTo(next, 0);
-        var done = insertion.Work;
-        var off = clearing.Clear(board, spare, next);
-        cleaning.DropIdle(keep);
-        insertion.Duty = levels is { Broken: 0, Late: 0, Stale: 0 } ? clearing.Duty(board, builds, off) : shop.Duty;
+        var done = insertion.Work + justifying.Work;
         ref var old = ref before[rounds++ % before.Length];
-        if (PutBack(off, old.CompareTo(levels) > 0 ? old : levels))
+        var most = Compare(old, levels) > 0 ? old : levels;
+        if (dice.Below(50) == 0)
         {
+            justifying.Go(next);
+            cleaning.DropIdle(keep);
             Weigh(Score.Of(shop, spare, next), old);
         }
+        else
+        {
+            var off = clearing.Clear(board, spare, next);
+            cleaning.DropIdle(keep);
+            insertion.Duty = levels is { Broken: 0, Late: 0, Stale: 0 } ? clearing.Duty(board, builds, off) : shop.Duty;
+            if (PutBack(off, most))
+            {
+                Weigh(Score.Of(shop, spare, next), old);
+            }
+        }
 
-        old = levels.CompareTo(old) < 0 ? levels : old;
-        return insertion.Work - done + 50;
+        old = Compare(levels, old) < 0 ? levels : old;
+        return insertion.Work + justifying.Work - done + 50;
     }
 
     private void Weigh(Levels now, Levels old)
     {
-        if (now.CompareTo(levels) <= 0 || now.CompareTo(old) <= 0)
+        if (Compare(now, levels) <= 0 || Compare(now, old) <= 0)
         {
             board.CopyFrom(spare);
             next.CopyTo(builds, 0);
@@ -175,7 +193,8 @@ internal sealed class Rounds
             Rough = builds[job.Index] is not null,
             Nice = dice.Below(2) == 0,
             MostLate = (int)late,
-            Most = bound,
+            // Overtime weighs more than a wish for the day.
+            Most = wished && dice.Below(5) < 3 ? Bound.InUsualHours : bound,
         };
     }
 

@@ -8,7 +8,10 @@ namespace Bakehouse.Web.Verbs;
 internal static class PlanVerb
 {
     /// <summary>The usual search is shorter; the cap is for a machine that is busy with other things.</summary>
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(4);
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(5);
+
+    /// <summary>Whoever asks by the command line can wait longer than a page.</summary>
+    private const long Budget = 4 * QuickPlanner.UsualBudget;
 
     public static Command Build()
     {
@@ -27,7 +30,7 @@ internal static class PlanVerb
         }
 
         using var cap = new CancellationTokenSource(Longest);
-        var outcome = new QuickPlanner().Plan(week, cap.Token);
+        var outcome = new QuickPlanner(Budget).Plan(week, cap.Token);
         if (cap.IsCancellationRequested)
         {
             Console.Error.WriteLine($"The search was stopped after {Longest.TotalSeconds} seconds: on a quieter machine the plan may be better.");
