@@ -7,6 +7,7 @@ using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
 using Bakehouse.Planner.Quick;
@@ -95,6 +96,13 @@ internal sealed class BookOnDisk : IDisposable
     public static Chore Chore() => new(
         NewId(), 0, ChoreKind.CounterBake, "Counter bake", new LocalDate(2026, 10, 14), new LocalTime(6, 0), new LocalTime(7, 30),
         [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Friday, IsoDayOfWeek.Saturday], null, ["petra"], ["oven1"], []);
+
+    /// <summary>Our own recipes, every pack read, into a book that has none.</summary>
+    public static WriteRecipes Recipes(Guid? id = null) => new(
+        id ?? NewId(), "ines", "counter", [.. Starter.Sample.Ingredients.Select(i => i with { Version = 0 })], [.. Starter.Sample.Recipes.Select(r => r with { Version = 0 })], "The first recipes");
+
+    /// <summary>The same order with something to avoid.</summary>
+    public static Order Avoiding(Order order, params string[] avoid) => order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, avoid, "swells up") };
 
     /// <summary>Told by the owner at the counter; times in hours from now.</summary>
     public TellSlip Tell(SlipKind kind, string about, double? until = null, Guid? id = null, string person = "ines", bool spare = false)

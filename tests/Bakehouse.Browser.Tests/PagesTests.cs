@@ -118,7 +118,7 @@ public sealed class WelcomeTests(RunningShop shop) : IClassFixture<RunningShop>
         var page = await shop.Screen(width, height);
         await page.GotoAsync("/");
         await page.UntilAlive();
-        await Expect(page.GetByText("A practice book. Allergens are not worked out yet")).ToBeVisibleAsync();
+        await Expect(page.GetByText("A practice book. What a cake contains is worked out from recipes and packs")).ToBeVisibleAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Open the sample bakery" })).ToBeVisibleAsync();
         await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Set up your own" })).ToBeVisibleAsync();
         await page.Picture($"welcome-{width}");

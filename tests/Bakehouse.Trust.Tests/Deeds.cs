@@ -1,11 +1,13 @@
 namespace Bakehouse.Trust.Tests;
 
 using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
@@ -36,6 +38,11 @@ internal static class Deeds
         (1, typeof(WriteChore), Chores),
         (3, typeof(TellSlip), Slips),
         (2, typeof(TakeBackSlip), (shop, at) => at.Seen.Slips.Count == 0 ? null : new TakeBackSlip(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Slips).Id)),
+        (1, typeof(WriteRecipes), Recipes),
+        (1, typeof(OpenPack), (shop, at) => at.Seen.Cookbook.Ingredients.Count == 0 ? null
+            : new OpenPack(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Cookbook.Ingredients).Id, new Pack($"lot {shop.Between(1, 99)}", shop.Happens(90) ? AllergenFacts.Only("wheat", "milk", "egg") : null))),
+        (6, typeof(LookAtRecipes), LookAt),
+        (3, typeof(ReadBackAllergies), ReadBack),
         (1, typeof(RenewCalendar), (shop, at) => new RenewCalendar(shop.NewId(), at.Person, at.Device, at.Person, $"{shop.NewId():N}{shop.NewId():N}")),
         (1, typeof(StopCalendar), (shop, at) => new StopCalendar(shop.NewId(), at.Person, at.Device, at.Person)),
         (1, typeof(PlanNear), (shop, at) => new PlanNear(shop.NewId(), shop.Happens(50) ? "" : at.Person, at.Device)),
@@ -108,6 +115,31 @@ internal static class Deeds
     private static WriteOrder? Take(SimulatedShop shop, Screen at) => at.Seen.Orders.Count(o => Stages.IsPlanned(o.Stage)) > 5 ? null
         : new WriteOrder(shop.NewId(), at.Person, at.Device, NewOrder(shop, shop.OneOf([Stage.Booked, Stage.Booked, Stage.Kept, Stage.Enquiry])), MayMove: shop.Happens(30));
 
+    /// <summary>The first recipes, later a little more of something in one of them.</summary>
+    private static WriteRecipes Recipes(SimulatedShop shop, Screen at)
+    {
+        var book = at.Seen.Cookbook;
+        if (book.Version == 0)
+        {
+            return new WriteRecipes(shop.NewId(), at.Person, at.Device, [.. Starter.Sample.Ingredients.Select(i => i with { Version = 0 })], [.. Starter.Sample.Recipes.Select(r => r with { Version = 0 })], "The first ones");
+        }
+
+        var recipe = shop.OneOf(book.Recipes);
+        return new WriteRecipes(shop.NewId(), at.Person, at.Device, [], [recipe with { Lines = [.. recipe.Lines, RecipeLine.Grams(shop.OneOf(book.Ingredients).Id, shop.Happens(10) ? 0 : shop.Between(1, 50))] }], "Tried it");
+    }
+
+    private static LookAtRecipes? LookAt(SimulatedShop shop, Screen at)
+    {
+        var planned = at.Seen.Orders.Where(o => Stages.IsPlanned(o.Stage)).OrderByDescending(o => at.Seen.StopsOf(o).Count).ToList();
+        return planned.Count == 0 ? null : new LookAtRecipes(shop.NewId(), at.Person, at.Device, planned[0].Id, planned[0].Version, shop.Happens(60), []);
+    }
+
+    private static ReadBackAllergies? ReadBack(SimulatedShop shop, Screen at)
+    {
+        var told = at.Seen.Orders.Where(o => o.Statement is { ReadBack: null }).ToList();
+        return told.Count == 0 || shop.OneOf(told) is not { } order ? null : new ReadBackAllergies(shop.NewId(), at.Person, at.Device, order.Id, order.Version);
+    }
+
     private static WriteOrder? Change(SimulatedShop shop, Screen at)
     {
         if (at.Seen.Orders.Count == 0)
@@ -116,10 +148,11 @@ internal static class Deeds
         }
 
         var order = shop.OneOf(at.Seen.Orders);
-        return new WriteOrder(shop.NewId(), at.Person, at.Device, shop.Between(1, 3) switch
+        return new WriteOrder(shop.NewId(), at.Person, at.Device, shop.Between(1, 4) switch
         {
             1 => order with { Inscription = $"Number {shop.Between(1, 999)}" },
-            2 => order with { Handover = order.Handover with { At = order.Handover.At.PlusMinutes(30) } },
+            2 => order with { Allergies = shop.Happens(50) ? AllergyAnswer.NoneTold : new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "") },
+            3 => order with { Handover = order.Handover with { At = order.Handover.At.PlusMinutes(30) } },
             _ => order with { Tiers = [.. order.Tiers.Select(t => t with { Colours = [new CoatColour("Blush", "#E8CFCB", 1)] })] },
         });
     }

@@ -42,7 +42,7 @@ internal sealed class Witness
     {
         using var book = new SqliteConnection($"Data Source={path};Pooling=False;Mode=ReadOnly");
         book.Open();
-        return [.. Whole(book), .. Answered(book), .. Orders(book), .. Ticks(book), .. Rings(book)];
+        return [.. Whole(book), .. Answered(book), .. Orders(book), .. Ticks(book), .. Rings(book), .. Recipes(book)];
     }
 
     private static IEnumerable<string> Whole(SqliteConnection book)
@@ -140,6 +140,21 @@ internal sealed class Witness
         foreach (var ring in accepted.Where(a => kept[a.Key].Count() != a.Count()))
         {
             yield return $"{ring.Key} was answered {ring.Count()} times and has {kept[ring.Key].Count()} rows.";
+        }
+    }
+
+    private IEnumerable<string> Recipes(SqliteConnection book)
+    {
+        var versions = Rows(book, "SELECT Version FROM cookbooks ORDER BY Version").Select(r => int.Parse(r[0], CultureInfo.InvariantCulture)).ToList();
+        if (!versions.SequenceEqual(Enumerable.Range(1, versions.Count)))
+        {
+            yield return $"The cookbook has versions {string.Join(' ', versions)}.";
+        }
+
+        var accepted = shown.Values.Count(s => s.Answer.Kind == AnswerKind.Accepted && s.Command is (WriteRecipes or OpenPack));
+        if (versions.Count < accepted)
+        {
+            yield return $"Recipes were written {accepted} times and have {versions.Count} versions.";
         }
     }
 

@@ -128,6 +128,38 @@ namespace Bakehouse.Migrations.Sqlite.Migrations
                     b.ToTable("chores", (string)null);
                 });
 
+            modelBuilder.Entity("Bakehouse.Book.Tables.CookbookRow", b =>
+                {
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Format")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Written")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Version");
+
+                    b.ToTable("cookbooks", (string)null);
+                });
+
             modelBuilder.Entity("Bakehouse.Book.Tables.DoneRow", b =>
                 {
                     b.Property<string>("Id")

@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Entries;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
@@ -118,6 +119,28 @@ public sealed record TakeBackSlip(Guid Id, string Person, string Device, Guid Sl
 /// itself (<paramref name="Person"/> empty) once a day, and after changes, or by anybody.
 /// </summary>
 public sealed record PlanNear(Guid Id, string Person, string Device) : Command(Id, Person, Device);
+
+/// <summary>
+/// Write ingredients and recipes, new ones or changed, all or none. Each with the version that was read (0 for a new one). Orders that are
+/// planned keep theirs; those that it touches stop at their next making step until somebody has looked.
+/// </summary>
+/// <param name="Why">Why it is changed; not empty.</param>
+public sealed record WriteRecipes(
+    Guid Id, string Person, string Device, IReadOnlyList<Ingredient> Ingredients, IReadOnlyList<Recipe> Recipes, string Why) : Command(Id, Person, Device);
+
+/// <summary>A new pack of an ingredient is opened. As long as nobody has read its label nothing is known about it.</summary>
+/// <param name="Ingredient">Id of the ingredient.</param>
+public sealed record OpenPack(Guid Id, string Person, string Device, string Ingredient, Pack Pack) : Command(Id, Person, Device);
+
+/// <summary>Somebody has looked at what changed in the recipes of an order.</summary>
+/// <param name="Order">Id of the order; <paramref name="Version"/> is the version that was read.</param>
+/// <param name="Move">True to make it from the recipes as they stand now, false to keep those that it has.</param>
+/// <param name="Packs">Packs that are locked for it from now on.</param>
+public sealed record LookAtRecipes(Guid Id, string Person, string Device, Guid Order, int Version, bool Move, IReadOnlyList<PackLock> Packs) : Command(Id, Person, Device);
+
+/// <summary>What must be avoided was read back to the customer. By somebody else than who wrote it, unless one works alone.</summary>
+/// <param name="Version">The version that was read.</param>
+public sealed record ReadBackAllergies(Guid Id, string Person, string Device, Guid Order, int Version) : Command(Id, Person, Device);
 
 /// <summary>What the book says to a command. Kept with the command's id, so the same command hears the same answer.</summary>
 /// <param name="Kind">Accepted, or why not.</param>

@@ -26,12 +26,34 @@ internal static class OrderEntry
         {
             Number = before?.Number ?? NextNumber(desk),
             Version = command.Order.Version + 1,
+            MadeFrom = before?.MadeFrom,
+            Statement = Said(command, desk, before),
         });
     }
 
-    /// <summary>Checks, plans and writes the version that shall stand.</summary>
-    public static Outcome Write(Command command, Desk desk, Order? before, Order after)
+    /// <summary>Who wrote down what must be avoided: whoever first sent these words. Other words are to be read back anew.</summary>
+    private static Statement? Said(WriteOrder command, Desk desk, Order? before)
     {
+        var told = command.Order.Allergies;
+        if (told.Kind != AllergyKind.Avoid)
+        {
+            return null;
+        }
+
+        return before?.Statement is { } stands && before.Allergies is var was && was.Kind == told.Kind && was.Told == told.Told && was.Words == told.Words && was.Avoid.SequenceEqual(told.Avoid, StringComparer.Ordinal)
+            ? stands
+            : new Statement(command.Person, desk.Now);
+    }
+
+    /// <summary>An order that enters the plan takes the recipes as they stand, and keeps them; one that leaves it lets them go.</summary>
+    private static Order WithRecipes(Order? before, Order after, Desk desk) => !Stages.IsPlanned(after.Stage)
+        ? after.Stage == Stage.HandedOver ? after : after with { MadeFrom = null }
+        : before is not null && Stages.IsPlanned(before.Stage) ? after : after with { MadeFrom = MadeFrom.Of(desk.State.Cookbook) };
+
+    /// <summary>Checks, plans and writes the version that shall stand.</summary>
+    public static Outcome Write(Command command, Desk desk, Order? before, Order changed)
+    {
+        var after = WithRecipes(before, changed, desk);
         var problems = Problems(command, desk, before, after);
         if (problems.Count > 0)
         {
@@ -81,7 +103,7 @@ internal static class OrderEntry
 
         var owner = desk.Shop.PersonOf(command.Person)?.Role == Role.Owner;
         var full = DayCaps.Against(after, before, desk.State.Orders, desk.Shop, owner);
-        return [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner), .. full is null ? (Problem[])[] : [full]];
+        return [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner, desk.State.CookbookOf(after)), .. full is null ? (Problem[])[] : [full]];
     }
 
     private static List<Problem> Moves(Order? before, Order after)

@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Entries;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 
 /// <summary>Fills an empty book with the sample bakery as it stands this morning.</summary>
@@ -23,6 +24,7 @@ internal static class SampleEntry
     private static void Write(BookContext book, OpenSample command, Desk desk, OpenedSample sample)
     {
         book.Shops.Add(ShopRow.Of(sample.Shop, command.Person, command.Device, desk.Now));
+        book.Cookbooks.Add(CookbookRow.Of(Starter.Sample, "The sample's recipes", command.Person, command.Device, desk.Now));
         book.Orders.AddRange(sample.Orders.Select(o => OrderRow.Of(o, command.Person, command.Device, desk.Now)));
         book.Ticks.AddRange(sample.Ticks.Select(t => new TickRow
         {

@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Entries;
 using System.Globalization;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 
@@ -28,8 +29,8 @@ internal static class ShopEntry
         return Write(command, desk, command.Shop with { Version = version + 1 });
     }
 
-    /// <summary>What the plan depends on: all but the names under which cakes are sold.</summary>
-    private static string Works(Shop shop) => Document.Write(shop with { Version = 0, HouseCakes = [] });
+    /// <summary>What the plan depends on: all but the names under which cakes are sold and what is said about allergens.</summary>
+    private static string Works(Shop shop) => Document.Write(shop with { Version = 0, HouseCakes = [], Allergens = AllergenRules.Usual });
 
     private static Outcome Write(WriteShop command, Desk desk, Shop shop)
     {

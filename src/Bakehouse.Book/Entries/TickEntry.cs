@@ -1,6 +1,7 @@
 namespace Bakehouse.Book.Entries;
 
 using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Planning;
 using NodaTime;
@@ -26,6 +27,11 @@ internal static class TickEntry
         }
 
         var problems = Problems(command.Step, command.By, command.Done, desk);
+        if (BeforeWork.IsMaking(key.Operation))
+        {
+            problems.AddRange(desk.State.StopsOf(order));
+        }
+
         return problems.Count > 0
             ? Outcome.Refused(command.Step, problems[0].Sentence, problems)
             : Ticking.Decide(command, desk, command.Step, [new Tick(command.Step, command.Done ?? desk.Now, command.By)]);

@@ -1,10 +1,13 @@
 namespace Bakehouse.Book.Reading;
 
+using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
@@ -52,6 +55,27 @@ public sealed record BookState(
 
     /// <summary>What went wrong in the last sixty days and was not taken back.</summary>
     public IReadOnlyList<Slip> Slips { get; init; } = [];
+
+    /// <summary>Recipes and ingredients as they stand; the empty one if none were written.</summary>
+    public Cookbook Cookbook { get; init; } = Cookbook.Empty;
+
+    /// <summary>Older cookbooks from which planned orders are made, by version.</summary>
+    public IReadOnlyDictionary<int, Cookbook> Cookbooks { get; init; } = new Dictionary<int, Cookbook>();
+
+    /// <summary>The recipes of an order, its locked packs in use; what stands for an order that is not planned.</summary>
+    public Cookbook CookbookOf(Order order)
+    {
+        if (order.MadeFrom is not { } from)
+        {
+            return Stages.IsPlanned(order.Stage) ? Cookbook.Empty : Cookbook;
+        }
+
+        var book = from.Cookbook == Cookbook.Version ? Cookbook : Cookbooks.GetValueOrDefault(from.Cookbook) ?? Cookbook.Empty;
+        return book.Using(from.Packs);
+    }
+
+    /// <summary>What stops the next making step of an order; empty if work may go on.</summary>
+    public IReadOnlyList<Problem> StopsOf(Order order) => Shop is { } shop ? BeforeWork.Stops(order, CookbookOf(order), Cookbook, shop) : [];
 
     /// <summary>What the planner plans around.</summary>
     public ByHand Hand => new(Pins, Chores) { NotDone = NotDone, Slips = Slips };

@@ -5,6 +5,7 @@ using Bakehouse.Book.Tables;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
@@ -20,6 +21,8 @@ internal sealed class StateReader(BookFile file)
     private readonly FactTime facts = new();
     private long seen;
     private Shop? shop;
+    private readonly Dictionary<int, Cookbook> cookbooks = [];
+    private Cookbook cookbook = Cookbook.Empty;
 
     /// <summary>What stands now, with the week compiled as of <paramref name="now"/>.</summary>
     public BookState Read(Instant now)
@@ -30,6 +33,7 @@ internal sealed class StateReader(BookFile file)
         var head = book.Heads.AsNoTracking().Single();
         ReadOrders(book);
         ReadShop(book);
+        ReadCookbooks(book);
         var orders = newest.Values.OrderBy(o => o.Handover.At).ThenBy(o => o.Number).ToList();
         var planned = orders.Where(o => Stages.IsPlanned(o.Stage)).Select(o => o.Id).ToList();
         var state = new BookState(head.Version, shop, orders, Ticks(book, planned), null, WallRows.Read(book, head), Answers(book, planned))
@@ -39,6 +43,8 @@ internal sealed class StateReader(BookFile file)
             Chores = Chores(book),
             NotDone = NotDone(book, planned),
             Slips = Slips(book, now),
+            Cookbook = cookbook,
+            Cookbooks = new Dictionary<int, Cookbook>(cookbooks),
             Calendars = [.. book.Calendars.AsNoTracking().Where(c => c.Ended == null).OrderBy(c => c.Seq).AsEnumerable().Select(c => new CalendarAddress(c.Person, c.Secret, c.Made))],
         };
         return At(state, now);
@@ -62,6 +68,19 @@ internal sealed class StateReader(BookFile file)
     {
         var version = shop?.Version ?? 0;
         shop = book.Shops.AsNoTracking().Where(r => r.Version > version).OrderByDescending(r => r.Version).FirstOrDefault()?.Shop() ?? shop;
+    }
+
+    /// <summary>The newest, and those from which a planned order is made; a version never changes, so each is read once.</summary>
+    private void ReadCookbooks(BookContext book)
+    {
+        cookbook = book.Cookbooks.AsNoTracking().Where(r => r.Version > cookbook.Version).OrderByDescending(r => r.Version).FirstOrDefault()?.Cookbook() ?? cookbook;
+        var wanted = newest.Values.Where(o => Stages.IsPlanned(o.Stage)).Select(o => o.MadeFrom?.Cookbook ?? 0).Where(v => v > 0 && v != cookbook.Version).ToHashSet();
+        cookbooks.Keys.Where(v => !wanted.Contains(v)).ToList().ForEach(v => cookbooks.Remove(v));
+        var missing = wanted.Where(v => !cookbooks.ContainsKey(v)).ToList();
+        foreach (var row in missing.Count == 0 ? [] : book.Cookbooks.AsNoTracking().Where(r => missing.Contains(r.Version)).ToList())
+        {
+            cookbooks[row.Version] = row.Cookbook();
+        }
     }
 
     private static List<Chore> Chores(BookContext book) =>

@@ -16,6 +16,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     internal DbSet<ShopRow> Shops => Set<ShopRow>();
 
+    internal DbSet<CookbookRow> Cookbooks => Set<CookbookRow>();
+
     internal DbSet<TickRow> Ticks => Set<TickRow>();
 
     internal DbSet<PinRow> Pins => Set<PinRow>();

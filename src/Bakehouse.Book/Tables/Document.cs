@@ -7,6 +7,7 @@ using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
 using Bakehouse.Book.Entries;
@@ -28,6 +29,8 @@ internal static class Document
 
     public static string Write(Shop shop) => JsonSerializer.Serialize(shop, Options);
 
+    public static string Write(Cookbook book) => JsonSerializer.Serialize(new Pages(book.Version, book.Ingredients, book.Recipes), Options);
+
     public static string Write(Chore chore) => JsonSerializer.Serialize(chore, Options);
 
     public static string Write(Slip slip) => JsonSerializer.Serialize(slip, Options);
@@ -40,6 +43,12 @@ internal static class Document
     public static Order ReadOrder(int format, string document) => Read<Order>(format, document);
 
     public static Shop ReadShop(int format, string document) => Read<Shop>(format, document);
+
+    public static Cookbook ReadCookbook(int format, string document)
+    {
+        var pages = Read<Pages>(format, document);
+        return new Cookbook(pages.Version, pages.Ingredients, pages.Recipes);
+    }
 
     public static Chore ReadChore(int format, string document) => Read<Chore>(format, document);
 
@@ -70,6 +79,9 @@ internal static class Document
         options.MakeReadOnly(populateMissingResolver: true);
         return options;
     }
+
+    /// <summary>A cookbook as it is written.</summary>
+    private sealed record Pages(int Version, IReadOnlyList<Ingredient> Ingredients, IReadOnlyList<Recipe> Recipes);
 
     /// <summary>A length as millimetres.</summary>
     private sealed class LengthText : JsonConverter<Length>

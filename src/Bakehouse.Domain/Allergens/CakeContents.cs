@@ -11,7 +11,7 @@ using Bakehouse.Domain.Recipes;
 /// <param name="Alcohol">Names of the ingredients with alcohol; baked or not, some is left.</param>
 /// <param name="RawEgg">Names of the recipes with raw egg.</param>
 public sealed record TierContents(
-    CakeTier Tier, IReadOnlyList<Part> Parts, IReadOnlyList<string> Missing, Contents Contents, IReadOnlyList<LabelRun> Label, IReadOnlyList<string> Alcohol, IReadOnlyList<string> RawEgg);
+    CakeTier Tier, IReadOnlyList<RecipePart> Parts, IReadOnlyList<string> Missing, Contents Contents, IReadOnlyList<LabelRun> Label, IReadOnlyList<string> Alcohol, IReadOnlyList<string> RawEgg);
 
 /// <summary>What a cake contains, tier by tier, and the whole.</summary>
 /// <param name="Tiers">Bottom first.</param>
@@ -37,7 +37,7 @@ public sealed record CakeContents(IReadOnlyList<TierContents> Tiers, Contents Wh
     private static TierContents Of(CakeTier tier, IReadOnlyList<CakePart> parts, Cookbook book, AllergenRules rules)
     {
         var made = parts.Select(p => (Part: p, Recipe: book.Recipe(p.Recipe))).ToList();
-        List<Part> known = [.. made.Where(m => m.Recipe is not null).Select(m => new Part(m.Recipe!, m.Part.Mass.Grams > 0 ? m.Part.Mass : book.Total(m.Recipe!)))];
+        List<RecipePart> known = [.. made.Where(m => m.Recipe is not null).Select(m => new RecipePart(m.Recipe!, m.Part.Mass.Grams > 0 ? m.Part.Mass : book.Total(m.Recipe!)))];
         List<string> missing = [.. made.Where(m => m.Recipe is null).Select(m => m.Part.Name)];
         var contents = Contents.Together([Contents.Of(known, book, rules), .. missing.Select(m => Contents.NoRecipe(m, rules))]);
         return new TierContents(
@@ -45,7 +45,7 @@ public sealed record CakeContents(IReadOnlyList<TierContents> Tiers, Contents Wh
     }
 
     /// <summary>Those recipes and all inside them.</summary>
-    private static IEnumerable<Recipe> Inside(List<Part> parts, Cookbook book)
+    private static IEnumerable<Recipe> Inside(List<RecipePart> parts, Cookbook book)
     {
         var open = new Queue<Recipe>(parts.Select(p => p.Recipe));
         var seen = new HashSet<string>(StringComparer.Ordinal);

@@ -9,7 +9,7 @@ using static System.FormattableString;
 public sealed record Finding(string Allergen, AllergenStatus Status, string In);
 
 /// <summary>So much of a recipe in something; at the mixing bowl.</summary>
-public sealed record Part(Recipe Recipe, Mass Mass);
+public sealed record RecipePart(Recipe Recipe, Mass Mass);
 
 /// <summary>What is known about the allergens of something made. An allergen without a finding was read to be in none of it.</summary>
 public sealed record Contents(IReadOnlyList<Finding> Findings)
@@ -43,7 +43,7 @@ public sealed record Contents(IReadOnlyList<Finding> Findings)
     public static Contents NoRecipe(string name, AllergenRules rules) => new([.. rules.All.Select(a => new Finding(a.Id, AllergenStatus.Unknown, $"{name} (no recipe)"))]);
 
     /// <summary>What is known about parts that are eaten together, through every recipe inside them.</summary>
-    public static Contents Of(IReadOnlyList<Part> parts, Cookbook book, AllergenRules rules)
+    public static Contents Of(IReadOnlyList<RecipePart> parts, Cookbook book, AllergenRules rules)
     {
         var used = parts.SelectMany(p => book.Needs(p.Recipe).Keys).Distinct(StringComparer.Ordinal).Select(id => book.Ingredient(id)!).ToList();
         var found = used.SelectMany(i => rules.All.Where(a => a.Id != KnownAllergens.Sulphites).Select(a => new Finding(a.Id, i.InUse?.Facts?.Of(a.Id) ?? AllergenStatus.Unknown, i.Name)))
@@ -55,7 +55,7 @@ public sealed record Contents(IReadOnlyList<Finding> Findings)
     /// Sulphites of what is eaten, mg/kg: those of all ingredients together over what comes out. Null if some figure is not known.
     /// Nothing is taken off for what leaves in the oven.
     /// </summary>
-    public static decimal? SulphitesMgPerKg(IReadOnlyList<Part> parts, Cookbook book)
+    public static decimal? SulphitesMgPerKg(IReadOnlyList<RecipePart> parts, Cookbook book)
     {
         var comesOut = parts.Sum(ComesOut);
         var sum = 0m;
@@ -75,12 +75,12 @@ public sealed record Contents(IReadOnlyList<Finding> Findings)
         return comesOut == 0 ? 0 : sum / comesOut;
     }
 
-    private static decimal ComesOut(Part part) => part.Mass.Grams * (1 - (part.Recipe.LossPercent / 100));
+    private static decimal ComesOut(RecipePart part) => part.Mass.Grams * (1 - (part.Recipe.LossPercent / 100));
 
     private IEnumerable<string> Of(AllergenStatus status) =>
         Findings.Select(f => f.Allergen).Distinct(StringComparer.Ordinal).Where(a => Status(a) == status).Order(StringComparer.Ordinal);
 
-    private static IEnumerable<Finding> Sulphites(IReadOnlyList<Part> parts, List<Ingredient> used, Cookbook book)
+    private static IEnumerable<Finding> Sulphites(IReadOnlyList<RecipePart> parts, List<Ingredient> used, Cookbook book)
     {
         var (id, all) = (KnownAllergens.Sulphites, SulphitesMgPerKg(parts, book));
         foreach (var ingredient in used)

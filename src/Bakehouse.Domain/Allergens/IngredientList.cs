@@ -21,7 +21,7 @@ public sealed class IngredientList
     private IngredientList(Cookbook book, AllergenRules rules, bool sulphites) => (this.book, this.rules, this.sulphites) = (book, rules, sulphites);
 
     /// <summary>The list of parts that are sold as one.</summary>
-    public static IReadOnlyList<LabelRun> Of(IReadOnlyList<Part> parts, Cookbook book, AllergenRules rules)
+    public static IReadOnlyList<LabelRun> Of(IReadOnlyList<RecipePart> parts, Cookbook book, AllergenRules rules)
     {
         var list = new IngredientList(book, rules, Contents.Of(parts, book, rules).Status(KnownAllergens.Sulphites) == AllergenStatus.Has);
         var byWeight = parts.GroupBy(p => p.Recipe.Id, StringComparer.Ordinal).Select(g => (g.First().Recipe, Grams: g.Sum(p => p.Mass.Grams))).OrderByDescending(p => p.Grams).ThenBy(p => p.Recipe.Name, StringComparer.Ordinal).ToList();

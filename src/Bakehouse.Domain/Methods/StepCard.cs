@@ -35,7 +35,7 @@ public sealed record StepCard(string Operation, string Right, string Why, string
         new("wrap", "The base is no longer warm to the hand; wrapped airtight; the label says what, when and for which order.",
             "Wrapped warm it sweats and gets sticky; bare it dries out within hours.",
             "Still warm below: back on the rack. Base wet: rack, and fresh film.",
-            "At most 25 °C at the base.", "The label carries what it contains. Allergens are not worked out yet: write them from the recipe."),
+            "At most 25 °C at the base.", "The label carries what it contains. Take what stands under Contains on the cake's page, and read the packs."),
         new("filling", "It coats the spoon, a line drawn through it stays, nothing has caught at the bottom.",
             "It thickens only near the boil, and must be cold before it goes between layers.",
             "Lumps: sieve while hot. Thin: back on low heat, stirring. Caught: don't scrape the bottom, begin again.",

@@ -29,6 +29,12 @@ public sealed record Order(
     bool WiderAboveAgreed = false,
     bool BeyondCapAgreed = false)
 {
+    /// <summary>The recipes that it is made from; null as long as it is not planned, or was planned before there were any.</summary>
+    public MadeFrom? MadeFrom { get; init; }
+
+    /// <summary>Who wrote down what was said about allergies, and who read it back; null where nothing must be avoided.</summary>
+    public Statement? Statement { get; init; }
+
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches =>
         string.Join('+', Tiers.Reverse().Select(t => t.Diameter.Inches.ToString("0.#", CultureInfo.InvariantCulture)));

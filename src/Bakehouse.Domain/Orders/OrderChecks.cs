@@ -1,8 +1,10 @@
 namespace Bakehouse.Domain.Orders;
 
 using System.Globalization;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using static System.FormattableString;
 
@@ -29,7 +31,8 @@ public static partial class OrderChecks
 
     /// <summary>Every problem; empty if the order may be written in its stage.</summary>
     /// <param name="owner">True if the owner writes it: a wider tier above needs her tick.</param>
-    public static IReadOnlyList<Problem> Problems(Order order, Shop shop, Instant now, bool owner)
+    /// <param name="recipes">Against which an allergy is weighed; null or unwritten: against what the methods are known to be made with.</param>
+    public static IReadOnlyList<Problem> Problems(Order order, Shop shop, Instant now, bool owner, Cookbook? recipes = null)
     {
         var problems = new List<Problem>();
         problems.AddRange(When(order, shop, now));
@@ -48,16 +51,16 @@ public static partial class OrderChecks
             problems.Add(new Problem("Allergies", "", "It is not said what to avoid.", "Write it in the customer's own words."));
         }
 
-        problems.AddRange(MadeWith(order));
+        problems.AddRange(recipes is { Version: > 0 } ? AllergyChecks.Problems(order, recipes, shop) : MadeWith(order));
         return problems;
     }
 
     /// <summary>
-    /// What the order avoids and is known to be made with. What is not found here may still be in it: recipes are not worked out yet.
+    /// What the order avoids and is known to be made with, in a shop that keeps no recipes yet. What is not found here may still be in it.
     /// </summary>
     private static IEnumerable<Problem> MadeWith(Order order)
     {
-        if (order.Allergies.Kind != AllergyKind.Avoid)
+        if (order.Allergies is not { Kind: AllergyKind.Avoid, Told: not CustomersWord.Dislike })
         {
             yield break;
         }
@@ -81,12 +84,12 @@ public static partial class OrderChecks
     /// </summary>
     /// <param name="after">As it shall be written.</param>
     /// <param name="before">The version that stands, or null.</param>
-    public static IReadOnlyList<Problem> NewProblems(Order after, Order? before, Shop shop, Instant now, bool owner)
+    public static IReadOnlyList<Problem> NewProblems(Order after, Order? before, Shop shop, Instant now, bool owner, Cookbook? recipes = null)
     {
         // The notice counts for what is new; a version that stands was taken in time.
-        var wrong = Problems(after with { Version = before?.Version ?? 0 }, shop, now, owner);
+        var wrong = Problems(after with { Version = before?.Version ?? 0 }, shop, now, owner, recipes);
         var old = before is not null && (Stages.IsPlanned(before.Stage) || !Stages.IsPlanned(after.Stage))
-            ? Problems(before, shop, now, owner)
+            ? Problems(before, shop, now, owner, recipes)
             : [];
         return [.. wrong.Except(old)];
     }

@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Shops;
 
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 
 /// <summary>The sample bakery on the morning that it is opened: its orders, the plan on the wall and what is done already.</summary>
 public sealed record OpenedSample(Shop Shop, IReadOnlyList<Order> Orders, Wall Wall, IReadOnlyList<Tick> Ticks)
@@ -29,7 +30,7 @@ public sealed record OpenedSample(Shop Shop, IReadOnlyList<Order> Orders, Wall W
             .OrderBy(r => r.Start)
             .Select(r => new Tick(r.Step, week.Epoch + Duration.FromMinutes(r.Start + steps[r.Step].Minutes), r.People.Count > 0 ? r.People[0] : "petra"))
             .ToList();
-        return new OpenedSample(shop, [.. orders.Select(o => o with { Stage = StageOf(o, ticks) })], wall, ticks);
+        return new OpenedSample(shop, [.. orders.Select(o => o with { Stage = StageOf(o, ticks), MadeFrom = MadeFrom.Of(Starter.Sample), Statement = o.Allergies.Kind == AllergyKind.Avoid ? new Statement("wren", then, "ines", then) : null })], wall, ticks);
     }
 
     private static Stage StageOf(Order order, List<Tick> ticks)

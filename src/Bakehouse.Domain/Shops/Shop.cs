@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Shops;
 
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 
@@ -30,6 +31,9 @@ public sealed record Shop(
 {
     /// <summary>Cakes that it sells by name; the counter takes one in a tap.</summary>
     public IReadOnlyList<HouseCake> HouseCakes { get; init; } = [];
+
+    /// <summary>Which law counts, the owner's rules about allergens, and what is said about the kitchen.</summary>
+    public AllergenRules Allergens { get; init; } = AllergenRules.Usual;
 
     /// <summary>The rows of opening hours of that day; empty when shut.</summary>
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>

@@ -21,6 +21,7 @@ public static class ShopChecks
         .. LastHands(shop),
         .. Caps(shop.Settings.Caps ?? []),
         .. HouseCakeChecks.Problems(shop),
+        .. shop.Allergens.Problems(),
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>

@@ -9,8 +9,8 @@ using NodaTime.Text;
 /// <summary>How this shop writes dates, times, lengths and masses. The culture is the shop's, never the machine's.</summary>
 public sealed class Words
 {
-    /// <summary>Stands on every order, cake and kitchen page until allergens are computed.</summary>
-    public const string Practice = "Allergens are not worked out yet: check the recipe yourself.";
+    /// <summary>Stands on every order, cake and kitchen page: no list replaces a look at the pack.</summary>
+    public const string Practice = "What a cake contains is worked out from recipes and packs: check them yourself.";
 
     private const char Thin = '\u2009';
     private readonly CultureInfo culture;

@@ -5,6 +5,7 @@ using Bakehouse.Domain;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
 using NodaTime;
@@ -16,7 +17,8 @@ using NodaTime;
 /// <param name="now">Checks are made for this moment.</param>
 /// <param name="owner">True if the owner types.</param>
 /// <param name="orders">All orders, for the caps of a day; null for none.</param>
-public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList<Order>? orders = null)
+/// <param name="recipes">Those from which an order is made; null if the shop keeps none.</param>
+public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList<Order>? orders = null, Func<Order, Cookbook>? recipes = null)
 {
     private readonly List<Problem> problems = [];
 
@@ -32,7 +34,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
         var tiersRead = !unread.Any(u => u.StartsWith("tier-", StringComparison.Ordinal));
         var checkedAs = tiersRead ? order : order with { WiderAboveAgreed = true };
         var full = DayCaps.Against(order, before, orders ?? [], shop, owner);
-        problems.AddRange(OrderChecks.NewProblems(checkedAs, before, shop, now, owner || !tiersRead)
+        problems.AddRange(OrderChecks.NewProblems(checkedAs, before, shop, now, owner || !tiersRead, recipes?.Invoke(before ?? order))
             .Concat(full is null ? [] : [full])
             .Select(p => FieldNames.OnPage(p, form.Tiers.Count))
             .Where(p => !unread.Contains(p.Where) && !(p.Where == "when" && (unread.Contains("day") || unread.Contains("hour")))));
@@ -104,9 +106,10 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
             Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed);
     }
 
-    private static AllergyAnswer Allergies(OrderForm form) => form.Allergies switch
+    /// <summary>The answer about allergies as typed.</summary>
+    internal static AllergyAnswer Allergies(OrderForm form) => form.Allergies switch
     {
-        AllergyKind.Avoid => new AllergyAnswer(AllergyKind.Avoid, [.. form.Avoid], form.AllergyWords.Trim()),
+        AllergyKind.Avoid => new AllergyAnswer(AllergyKind.Avoid, [.. form.Avoid], form.AllergyWords.Trim()) { Told = form.Told },
         AllergyKind.NoneTold => AllergyAnswer.NoneTold,
         _ => AllergyAnswer.NotAsked,
     };

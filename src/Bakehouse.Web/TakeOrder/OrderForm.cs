@@ -53,6 +53,9 @@ public sealed class OrderForm
 
     public string AllergyWords { get; set; } = "";
 
+    /// <summary>How hard it must be avoided, in the customer's word.</summary>
+    public CustomersWord Told { get; set; }
+
     public string Name { get; set; } = "";
 
     public string Phone { get; set; } = "";
@@ -138,6 +141,7 @@ public sealed class OrderForm
             Allergies = order.Allergies.Kind,
             Avoid = [.. order.Allergies.Avoid],
             AllergyWords = order.Allergies.Words,
+            Told = order.Allergies.Told,
             Name = order.Customer.Name,
             Phone = TakeOrder.Phone.Show(order.Customer.Phone, shop.Settings.Country),
             Inscription = order.Inscription,

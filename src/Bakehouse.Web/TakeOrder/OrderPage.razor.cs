@@ -3,8 +3,10 @@ namespace Bakehouse.Web.TakeOrder;
 using System.Text.Json;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Shell;
@@ -62,13 +64,22 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private bool IsOwner => Shop.PersonOf(Here.Person)?.Role == Role.Owner;
 
-    private FormReader Reader => new(Shop, Clock.GetCurrentInstant(), IsOwner, Book.State.Orders);
+    private FormReader Reader => new(Shop, Clock.GetCurrentInstant(), IsOwner, Book.State.Orders, Recipes);
 
     /// <summary>What the cap of the day says, or null.</summary>
     private Problem? DayFull => Reader.DayFull(Form, InBook);
 
     /// <summary>The version that is changed, as the book has it.</summary>
     private Order? InBook => Id is null ? null : Book.State.Orders.FirstOrDefault(o => o.Id == Id);
+
+    /// <summary>The recipes of an order: those that it keeps, or for a new one those that stand.</summary>
+    private Cookbook Recipes(Order order) => order.MadeFrom is null ? Book.State.Cookbook : Book.State.CookbookOf(order);
+
+    /// <summary>What the cake contains as far as it is typed; null while there are no recipes or nothing to build.</summary>
+    private CakeContents? Contents => Recipes(InBook ?? Draft) is { Version: > 0 } recipes ? CakeContents.Of(Draft, recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
+
+    /// <summary>Tiers, finish and decoration as typed, in an order of which nothing else is asked.</summary>
+    private Order Draft => new(Form.Id, 0, 0, Stage.Enquiry, new Customer("", ""), new Handover(Way.Collect, default, "", 0), null, new Portions(1, Cut.Dessert), Tiers, Form.Finish, Form.Decoration, FormReader.Allergies(Form), "", "");
 
     private LocalDateTime? When => Reader.When(Form);
 

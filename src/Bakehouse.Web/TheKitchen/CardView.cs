@@ -17,6 +17,7 @@ using NodaTime;
 /// <param name="Build">What this step takes of the tier's build, as name and figure.</param>
 /// <param name="From">Where the thing stands before; "" if nowhere.</param>
 /// <param name="To">Where it goes; "" if nowhere.</param>
+/// <param name="Stops">Why nobody works on, what to avoid and what the tier contains.</param>
 /// <param name="Waits">Why it waited, and how long at least; null if it did not.</param>
 public sealed record CardView(
     string Big,
@@ -29,7 +30,7 @@ public sealed record CardView(
     string To,
     string? Waits,
     StepCard Card,
-    string? Avoid,
+    IReadOnlyList<string> Stops,
     string? Lift);
 
 /// <summary>Reads the card of one step from the book; null for a step that no open order has.</summary>
@@ -49,7 +50,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         return new CardView(
             StepWords.Big(key.Operation, tiers, shop), $"{order.Number} {order.Customer.Name}, for {words.DayAndTime(order.Handover.At)}", order.Number, When(step),
             PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key.Operation, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
-            Waits(key.Operation, step), StepCard.Of(key.Operation), DangerWords.Avoid([order]), DangerWords.Lift(key.Operation, order, shop));
+            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers)], DangerWords.Lift(key.Operation, order, shop));
     }
 
     private string When(string step)

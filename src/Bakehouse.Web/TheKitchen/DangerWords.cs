@@ -1,6 +1,8 @@
 namespace Bakehouse.Web.TheKitchen;
 
 using System.Globalization;
+using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -19,6 +21,32 @@ internal static class DangerWords
             .SelectMany(o => o.Allergies.Avoid.Count > 0 ? o.Allergies.Avoid : [$"“{o.Allergies.Words}”"])
             .Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         return told.Count == 0 ? null : $"Avoid {string.Join(", ", told)}";
+    }
+
+    /// <summary>The stop signs of those tiers: what to avoid and what each contains; for a step of the whole cake those of all its tiers.</summary>
+    public static IReadOnlyList<string> Signs(BookState book, Order order, IReadOnlyList<CakeTier> tiers)
+    {
+        if (book.Shop is not { } shop || book.CookbookOf(order) is not { Version: > 0 } recipes || CakeContents.Of(order, recipes, shop.Allergens, CakeFigures.Of(shop)) is not { } cake)
+        {
+            return Avoid([order]) is { } told ? [told] : [];
+        }
+
+        var signs = StopSign.Of(order, cake, shop.Allergens).Where(s => tiers.Count == 0 || tiers.Any(t => t.Id == s.Tier)).ToList();
+        return [.. signs.Select(s => $"{(s.Met ? "Stop. " : "")}{s.Avoid}. {s.Contains}").Distinct(StringComparer.Ordinal)];
+    }
+
+    /// <summary>Why the step waits, for a step of making; empty if nothing stops it.</summary>
+    public static IReadOnlyList<string> Stops(BookState book, Order order, string operation) => BeforeWork.IsMaking(operation)
+        ? [.. book.StopsOf(order).Select(p => $"Stop. {p.Sentence} {p.Try}").Distinct(StringComparer.Ordinal)]
+        : [];
+
+    /// <summary>What to avoid in these steps, and whether something must be answered before they are made; null if neither.</summary>
+    public static string? Band(BookState book, IReadOnlyList<string> steps)
+    {
+        var mine = steps.Select(s => StepKey.Parse(s)).OfType<StepKey>().Select(k => (k.Operation, Order: book.Orders.First(o => o.Id == k.Order))).ToList();
+        var stopped = mine.Where(m => Stops(book, m.Order, m.Operation).Count > 0).Select(m => m.Order.Number).Distinct().Order().ToList();
+        string?[] said = [stopped.Count == 0 ? null : $"Stop: look at cake {string.Join(", ", stopped.Select(n => n.ToString(CultureInfo.InvariantCulture)))} first", Avoid(mine.Select(m => m.Order))];
+        return said.Any(s => s is not null) ? string.Join(". ", said.OfType<string>()) : null;
     }
 
     /// <summary>"10.6 kg: two people lift" from the shop's limit on; null below it, or where the whole cake is not lifted.</summary>

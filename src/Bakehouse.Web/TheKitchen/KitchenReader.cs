@@ -83,7 +83,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var tiers = TiersOf(work.Steps);
         return new BandView(
             who, When(work), Big(work), Second(work), work.Steps, work.Start <= state.Now, false,
-            DangerWords.Avoid(work.Steps.Select(OrderOf)), DangerWords.Lift(work.Operation, order, shop), order.Number, PictureView.Of(work.Operation, tiers), Strip(who))
+            DangerWords.Band(state.Book, work.Steps), DangerWords.Lift(work.Operation, order, shop), order.Number, PictureView.Of(work.Operation, tiers), Strip(who))
         {
             Card = work.Works.First(w => w.Operation == work.Operation).Steps[0],
             Doubt = Doubt(work),

@@ -5,6 +5,7 @@ using Bakehouse.Book.Tests.Entries;
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Slips;
 
@@ -109,6 +110,14 @@ public sealed class AnsweredOnceTests
                 return new RenewCalendar(id, person, device, person, new string('A', 64));
             case nameof(WriteChore):
                 return new WriteChore(id, person, device, BookOnDisk.Chore());
+            case nameof(WriteRecipes):
+                return BookOnDisk.Recipes(id);
+            case nameof(OpenPack):
+                await disk.Enter(BookOnDisk.Recipes());
+                return new OpenPack(id, person, device, "sugar", new Pack("second", null));
+            case nameof(ReadBackAllergies):
+                var told = (await disk.Write(BookOnDisk.Avoiding(BookOnDisk.Order(), "nuts"))).Order!;
+                return new ReadBackAllergies(id, "petra", device, told.Id, told.Version);
             case nameof(StopCalendar):
                 return new StopCalendar(id, person, device, person);
             case "a refused order":
@@ -121,6 +130,8 @@ public sealed class AnsweredOnceTests
         var step = disk.Book.State.Wall!.Plan.Steps.MinBy(s => s.Start)!.Step;
         switch (name)
         {
+            case nameof(LookAtRecipes):
+                return new LookAtRecipes(id, person, device, order.Id, order.Version, true, []);
             case nameof(MoveStage):
                 return new MoveStage(id, person, device, order.Id, order.Version, Stage.Cancelled);
             case nameof(TickStep):
@@ -143,9 +154,9 @@ public sealed class AnsweredOnceTests
             case nameof(TellSlip):
                 return disk.Tell(SlipKind.Away, "petra", until: 4, id: id);
             case nameof(TakeBackSlip):
-                var told = disk.Tell(SlipKind.Away, "petra", until: 4);
-                await disk.Enter(told);
-                return new TakeBackSlip(id, person, device, told.Id);
+                var slip = disk.Tell(SlipKind.Away, "petra", until: 4);
+                await disk.Enter(slip);
+                return new TakeBackSlip(id, person, device, slip.Id);
             default:
                 Assert.Equal(nameof(UndoTick), name);
                 await disk.Enter(new TickStep(BookOnDisk.NewId(), person, device, step, person));
@@ -153,10 +164,10 @@ public sealed class AnsweredOnceTests
         }
     }
 
-    private static (int Head, int Done, int Audit, int Orders, int Ticks, int Undone, int Answers, int Pins, int Chores, int Slips, int Back) Counts(BookOnDisk disk)
+    private static (int Head, int Done, int Audit, int Orders, int Ticks, int Undone, int Answers, int Pins, int Chores, int Slips, int Back, int Cookbooks) Counts(BookOnDisk disk)
     {
         using var book = new BookContext(BookFile.Options(disk.Path));
         return (disk.Book.State.Head, book.Done.Count(), book.Audit.Count(), book.Orders.Count(), book.Ticks.Count(),
-            book.Ticks.Count(t => t.Undone != null), book.RingAnswers.Count(), book.Pins.Count(), book.Chores.Count(), book.Slips.Count(), book.Slips.Count(s => s.Undone != null));
+            book.Ticks.Count(t => t.Undone != null), book.RingAnswers.Count(), book.Pins.Count(), book.Chores.Count(), book.Slips.Count(), book.Slips.Count(s => s.Undone != null), book.Cookbooks.Count());
     }
 }

@@ -4,6 +4,7 @@ using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Keeping.Auditing;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Slips;
 using Microsoft.Data.Sqlite;
@@ -75,6 +76,14 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
         ("H5", "UPDATE slips SET Document = substr(Document, 1, 30)"),
         ("H6", "UPDATE slips SET Undone = NULL, UndonePerson = NULL"),
         ("H6", "UPDATE slips SET UndonePerson = 'petra' WHERE Undone IS NULL"),
+        ("R1", "DELETE FROM cookbooks WHERE Version = 1"),
+        ("R1", "UPDATE cookbooks SET Document = substr(Document, 1, 40)"),
+        ("R2", "DELETE FROM cookbooks WHERE Version = (SELECT max(Version) FROM cookbooks)"),
+        ("R2", "UPDATE cookbooks SET Written = Written + 1"),
+        ("R2", "UPDATE cookbooks SET Why = ' '"),
+        ("R3", "UPDATE orders SET Document = json_set(Document, '$.madeFrom.cookbook', 99) WHERE json_extract(Document, '$.madeFrom') IS NOT NULL"),
+        ("R3", "UPDATE orders SET Document = json_set(Document, '$.madeFrom.lookedAt', 0) WHERE json_extract(Document, '$.madeFrom.cookbook') > 0"),
+        ("R4", "UPDATE orders SET Document = json_set(Document, '$.statement.readBackBy', 'dov') WHERE json_extract(Document, '$.statement.readBack') IS NOT NULL"),
     ];
 
     public static TheoryData<int> Planted => [.. Enumerable.Range(0, Faults.Length)];
@@ -236,6 +245,7 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
 
         private static async Task Use(BookOnDisk disk)
         {
+            await UseRecipes(disk);
             await Accepted(disk, new WriteOrder(BookOnDisk.NewId(), "ines", "counter", BookOnDisk.Order("Enquiry", stage: Stage.Enquiry)));
             var moss = (await Accepted(disk, new WriteOrder(BookOnDisk.NewId(), "ines", "counter", BookOnDisk.Order("Moss", day: 17, inches: [10, 8, 6])))).Order!;
             await Accepted(disk, new WriteOrder(BookOnDisk.NewId(), "ines", "counter", moss with { Notes = "By the side door." }));
@@ -253,6 +263,16 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
             disk.Clock.AdvanceMinutes(1);
             await Accepted(disk, new TickStep(BookOnDisk.NewId(), "petra", "tablet", first, "petra"));
             await AnswerRings(disk);
+        }
+
+        /// <summary>Recipes, a new pack, and a cake whose allergy was read back and whose recipes were looked at.</summary>
+        private static async Task UseRecipes(BookOnDisk disk)
+        {
+            await Accepted(disk, BookOnDisk.Recipes());
+            await Accepted(disk, new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "pecans", new Pack("second", null)));
+            var told = (await Accepted(disk, new WriteOrder(BookOnDisk.NewId(), "ines", "counter", BookOnDisk.Avoiding(BookOnDisk.Order("Nuts", day: 21), "nuts")))).Order!;
+            var read = (await Accepted(disk, new ReadBackAllergies(BookOnDisk.NewId(), "petra", "tablet", told.Id, told.Version))).Order!;
+            await Accepted(disk, new LookAtRecipes(BookOnDisk.NewId(), "ines", "counter", read.Id, read.Version, true, []));
         }
 
         /// <summary>A chore in two versions; a step pinned, let go and pinned again.</summary>

@@ -4,6 +4,7 @@ using Bakehouse.Book.Entries;
 using Bakehouse.Book.Tests.Entries;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Slips;
 using Microsoft.Data.Sqlite;
@@ -135,6 +136,16 @@ public sealed class FaultTests(ITestOutputHelper output)
                 return (new CorrectTick(id, "petra", "tablet", First(disk), "dov", disk.Clock.GetCurrentInstant(), "It was Dov."), () => new UndoTick(BookOnDisk.NewId(), "ines", "office", First(disk)));
             case nameof(WriteChore):
                 return (new WriteChore(id, "ines", "office", BookOnDisk.Chore() with { Id = BookOnDisk.NewId() }), null);
+            case nameof(WriteRecipes):
+                return (new WriteRecipes(id, "ines", "office", [], [new Recipe($"r-{id.ToString("N")[..8]}", 0, $"Recipe {id}", RecipeKind.Part, [RecipeLine.Grams(await Sugar(disk), 10)], EggMethod.None, null, [])], "New"), null);
+            case nameof(OpenPack):
+                return (new OpenPack(id, "petra", "tablet", await Sugar(disk), new Pack("second", null)), null);
+            case nameof(LookAtRecipes):
+                var looked = (await disk.Write(BookOnDisk.Order("Hale", day: 23))).Order!;
+                return (new LookAtRecipes(id, "ines", "office", looked.Id, looked.Version, true, []), () => Cancel(looked.Id));
+            case nameof(ReadBackAllergies):
+                var avoids = (await disk.Write(BookOnDisk.Avoiding(BookOnDisk.Order("Hale", day: 23), "nuts"))).Order!;
+                return (new ReadBackAllergies(id, "petra", "tablet", avoids.Id, avoids.Version), () => Cancel(avoids.Id));
             case nameof(PinStep):
                 return (disk.Pin(First(disk), id), () => new UnpinStep(BookOnDisk.NewId(), "ines", "office", First(disk)));
             case nameof(UnpinStep):
@@ -156,6 +167,17 @@ public sealed class FaultTests(ITestOutputHelper output)
 
         MoveStage Cancel(Guid order) => new(BookOnDisk.NewId(), "ines", "counter", order, disk.Book.State.Orders.Single(o => o.Id == order).Version, Stage.Cancelled);
         static UndoTick Undo(string step) => new(BookOnDisk.NewId(), "petra", "tablet", step);
+    }
+
+    /// <summary>The id of an ingredient that the book knows.</summary>
+    private static async Task<string> Sugar(BookOnDisk disk)
+    {
+        if (disk.Book.State.Cookbook.Version == 0)
+        {
+            await disk.Enter(BookOnDisk.Recipes());
+        }
+
+        return "sugar";
     }
 
     private static string First(BookOnDisk disk) => disk.Book.State.Wall!.Plan.Steps.OrderBy(s => s.Start).ThenBy(s => s.Step, StringComparer.Ordinal).First().Step;

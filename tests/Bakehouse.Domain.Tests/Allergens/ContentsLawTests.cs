@@ -48,7 +48,7 @@ public sealed class ContentsLawTests
         var book = Cookbook(graph);
         for (var recipe = 0; recipe < graph.Lines.Length; recipe++)
         {
-            var contents = Contents.Of([new Part(book.Recipe($"r{recipe}")!, Mass.FromGrams(100))], book, AllergenRules.Usual);
+            var contents = Contents.Of([new RecipePart(book.Recipe($"r{recipe}")!, Mass.FromGrams(100))], book, AllergenRules.Usual);
             var walked = Walk(graph, recipe);
             for (var a = 0; a < Ids.Length; a++)
             {

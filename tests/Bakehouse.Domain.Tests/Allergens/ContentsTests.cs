@@ -29,7 +29,7 @@ public sealed class ContentsTests
         foreach (var (id, has) in Sponge.All.Select(s => (s.Id, s.Has)).Concat(Filling.All.Select(f => (f.Id, f.Has))))
         {
             var recipe = Starter.Sample.Recipe(id)!;
-            var contents = Contents.Of([new Part(recipe, Mass.FromGrams(1000))], Starter.Sample, Rules);
+            var contents = Contents.Of([new RecipePart(recipe, Mass.FromGrams(1000))], Starter.Sample, Rules);
             Assert.Equal(has.Order().ToList(), contents.Has.Select(a => a == "walnuts" ? "nuts" : a).Order().ToList());
             Assert.Empty(contents.Unknown);
         }
@@ -129,10 +129,10 @@ public sealed class ContentsTests
         Assert.Equal(AllergenStatus.Has, Contents.Of(parts, book.With([listed], []), Rules).Status("sulphites"));
     }
 
-    private static (Cookbook Book, IReadOnlyList<Part> Parts) Cherries(decimal? mgPerKg, decimal loss)
+    private static (Cookbook Book, IReadOnlyList<RecipePart> Parts) Cherries(decimal? mgPerKg, decimal loss)
     {
         var cherries = new Ingredient("cherries", 1, "Cherries", "glacé cherries", IngredientKind.Other, [], "", [new Pack("a", AllergenFacts.Only() with { SulphitesMgPerKg = mgPerKg })]);
         var book = Starter.Sample.With([cherries], [new Recipe("x", 1, "X", RecipeKind.Part, [Grams("cherries", 10), Grams("sugar", 90)], EggMethod.None, null, [], loss)]);
-        return (book, [new Part(book.Recipe("x")!, Mass.FromGrams(200))]);
+        return (book, [new RecipePart(book.Recipe("x")!, Mass.FromGrams(200))]);
     }
 }

@@ -1,8 +1,11 @@
 namespace Bakehouse.Web.Tests.Kitchen;
 
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Planner.Quick;
 using Bakehouse.Web.Bell;
@@ -16,11 +19,14 @@ public sealed class CardReaderTests
     private static readonly Instant Now = Instant.FromUtc(2026, 10, 15, 9, 40);
     private static readonly OpenedSample Sample = OpenedSample.At(Now, new QuickPlanner());
 
-    private static CardView? Read(string step)
+    /// <summary>The sample's cake for somebody who avoids nuts.</summary>
+    private static Order Nuts => Sample.Orders.Single(o => o.Allergies.Kind == AllergyKind.Avoid);
+
+    private static CardView? Read(string step, Func<BookState, BookState>? but = null)
     {
         var week = Domain.Planning.Week.From(Sample.Orders, Sample.Shop, Sample.Ticks, Sample.Wall, Now);
-        var book = new BookState(1, Sample.Shop, Sample.Orders, Sample.Ticks, week, Sample.Wall, []);
-        return new CardReader(WhatRings.At(Now, book, []), Sample.Shop).Read(step);
+        var book = new BookState(1, Sample.Shop, Sample.Orders, Sample.Ticks, week, Sample.Wall, []) { Cookbook = Starter.Sample };
+        return new CardReader(WhatRings.At(Now, but?.Invoke(book) ?? book, []), Sample.Shop).Read(step);
     }
 
     [Fact]
@@ -51,6 +57,29 @@ public sealed class CardReaderTests
         var sheet = BuildSheet.Of(order, CakeFigures.Of(Sample.Shop));
         Assert.Contains(card.Build, b => b.Name == "Hidden inside" && b.Figure.StartsWith($"{sheet.Supports} dowels", StringComparison.Ordinal));
         Assert.Contains(card.Card.Cautions, c => c.Contains("dowels", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_tier_with_an_allergy_bears_its_stop_sign_on_every_step()
+    {
+        var tier = Nuts.Tiers[0].Id;
+        Assert.All(new[] { "mix", "fill", "coat" }, o => Assert.Equal(["Avoid nuts (allergy). This tier contains egg, milk, wheat (gluten)."], Read(new StepKey(Nuts.Id, tier, o, 1).ToString())!.Stops));
+        var other = Sample.Orders.First(o => o.Allergies.Kind == AllergyKind.NoneTold);
+        Assert.Empty(Read(new StepKey(other.Id, other.Tiers[0].Id, "coat", 1).ToString())!.Stops);
+    }
+
+    [Fact]
+    public void What_must_be_answered_first_stands_on_the_card_of_a_making_step_and_on_no_other()
+    {
+        BookState NotReadBack(BookState book) => book with { Orders = [.. book.Orders.Select(o => o.Id == Nuts.Id ? o with { Statement = new Statement("wren", Now) } : o)] };
+        var tier = Nuts.Tiers[0].Id;
+        Assert.StartsWith("Stop. What must be avoided has not been read back.", Read(new StepKey(Nuts.Id, tier, "mix", 1).ToString(), NotReadBack)!.Stops[0], StringComparison.Ordinal);
+        Assert.StartsWith("Avoid nuts", Read(new StepKey(Nuts.Id, tier, "bake", 1).ToString(), NotReadBack)!.Stops[0], StringComparison.Ordinal);
+        var walnuts = Starter.Sample.Ingredient("sugar")!.Swapped(new Pack("b", AllergenFacts.Only("walnuts")));
+        BookState Nutty(BookState book) => book with { Cookbook = new Cookbook(1, [.. Starter.Sample.Ingredients.Select(i => i.Id == "sugar" ? walnuts : i)], Starter.Sample.Recipes) };
+        Assert.Contains(Read(new StepKey(Nuts.Id, tier, "fill", 1).ToString(), Nutty)!.Stops, s => s.StartsWith("Stop. Avoid nuts (allergy). This tier contains egg, milk, walnuts", StringComparison.Ordinal));
+        Assert.Contains("Stop: look at cake", DangerWords.Band(NotReadBack(new BookState(1, Sample.Shop, Sample.Orders, [], null, null, [])), [new StepKey(Nuts.Id, tier, "mix", 1).ToString()]), StringComparison.Ordinal);
+        Assert.Equal("Avoid nuts", DangerWords.Band(new BookState(1, Sample.Shop, Sample.Orders, [], null, null, []) { Cookbook = Starter.Sample }, [new StepKey(Nuts.Id, tier, "mix", 1).ToString()]));
     }
 
     [Theory]

@@ -21,7 +21,7 @@ public sealed class KitchenReaderTests
         Version = 1,
         Customer = new Customer("Hale", ""),
         Handover = new Handover(Way.Collect, Saturday + new LocalTime(14, 0), "", 0),
-        Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up"),
+        Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up"), Statement = new Statement("wren", Instant.MinValue, "petra", Instant.MinValue),
     };
 
     private readonly List<Tick> ticks = [];

@@ -10,7 +10,7 @@ using Microsoft.Data.Sqlite;
 public static class BookAudit
 {
     /// <summary>Every rule in the order in which they are looked at.</summary>
-    public static IReadOnlyList<AuditRule> Rules { get; } = [.. CommandRules.All, .. OrderRules.All, .. HandRules.All, .. PlanRules.All, .. ByHandRules.All];
+    public static IReadOnlyList<AuditRule> Rules { get; } = [.. CommandRules.All, .. OrderRules.All, .. HandRules.All, .. PlanRules.All, .. ByHandRules.All, .. CookbookRules.All];
 
     private static readonly AuditRule Pages = new("P1", "Every page and every index of the file is whole.", "PRAGMA integrity_check");
 

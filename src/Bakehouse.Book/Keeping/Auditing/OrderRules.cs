@@ -43,7 +43,7 @@ internal static class OrderRules
         new("B6", "Every accepted writing of an order left one version of it.", """
             SELECT a.Command || ' ' || a.CommandId
               FROM audit a
-             WHERE a.Command IN ('WriteOrder', 'MoveStage') AND a.Outcome = 'Accepted'
+             WHERE a.Command IN ('WriteOrder', 'MoveStage', 'LookAtRecipes', 'ReadBackAllergies') AND a.Outcome = 'Accepted'
              GROUP BY a.Subject, a.At
             HAVING count(*) > (SELECT count(*) FROM orders o WHERE o.Id = a.Subject AND o.Written = a.At)
             """),

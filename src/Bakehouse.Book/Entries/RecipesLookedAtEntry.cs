@@ -1,0 +1,62 @@
+namespace Bakehouse.Book.Entries;
+
+using Bakehouse.Book.Tables;
+using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
+
+/// <summary>The owner has looked at what changed in the recipes of an order: it keeps those that it has, or takes the new ones.</summary>
+internal static class RecipesLookedAtEntry
+{
+    public static Outcome Decide(LookAtRecipes command, Desk desk) => StampEntry.Decide(command, desk, command.Order, command.Version, order =>
+    {
+        var newest = desk.State.Cookbook;
+        var made = new MadeFrom(command.Move ? newest.Version : order.MadeFrom?.Cookbook ?? 0, newest.Version, command.Packs);
+        var after = order with { MadeFrom = made };
+        var book = command.Move ? newest : desk.State.CookbookOf(order with { MadeFrom = made with { Packs = [] } });
+        var problems = Locks(command.Packs, book).ToList();
+        if (problems.Count == 0)
+        {
+            problems.AddRange(AllergyChecks.Problems(after, book.Using(command.Packs), desk.Shop));
+        }
+
+        // What it contains may be another now: what must be avoided is read back once more.
+        return (after with { Statement = command.Move && order.Statement is { } said ? said with { ReadBackBy = null, ReadBack = null } : order.Statement }, problems);
+    });
+
+    private static IEnumerable<Problem> Locks(IReadOnlyList<PackLock> packs, Cookbook book) => packs
+        .Where(p => book.Ingredient(p.Ingredient)?.Packs.Any(k => k.Lot == p.Lot) != true || packs.Count(k => k.Ingredient == p.Ingredient) > 1)
+        .Select(p => new Problem("pack", p.Lot.Length <= 80 ? p.Lot : p.Lot[..79] + "…", "There is no such pack, or two are locked of one ingredient.", "Choose one of the packs of that ingredient."));
+}
+
+/// <summary>The new version of an order that only says what the book knows about it: nothing of the plan depends on it.</summary>
+internal static class StampEntry
+{
+    public static Outcome Decide(Command command, Desk desk, Guid id, int version, Func<Order, (Order After, IReadOnlyList<Problem> Problems)> stamp)
+    {
+        var subject = id.ToString("N", System.Globalization.CultureInfo.InvariantCulture);
+        if (desk.Order(id) is not { } order)
+        {
+            return Outcome.Refused(subject, new Problem("order", subject, "The book has no such order.", "Look for it among the cakes."));
+        }
+
+        if (order.Version != version)
+        {
+            return Outcome.Clash(subject, $"Order {order.Number} was changed meanwhile: it stands at version {order.Version}.", order);
+        }
+
+        if (!Stages.IsPlanned(order.Stage))
+        {
+            return Outcome.Refused(subject, new Problem("stage", order.Stage.ToString(), "Only a cake that is planned waits for this.", "Take the order first."));
+        }
+
+        var (after, problems) = stamp(order);
+        return problems.Count > 0
+            ? Outcome.Refused(subject, problems[0].Sentence, problems)
+            : Written(command, desk, subject, after with { Version = order.Version + 1 });
+    }
+
+    private static Outcome Written(Command command, Desk desk, string subject, Order after) =>
+        Outcome.Accepted(subject, new Change(desk.State.Wall, book => book.Orders.Add(OrderRow.Of(after, command.Person, command.Device, desk.Now))), after);
+}

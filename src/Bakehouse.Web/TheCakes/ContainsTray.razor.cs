@@ -1,0 +1,64 @@
+namespace Bakehouse.Web.TheCakes;
+
+using Bakehouse.Book.Entries;
+using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
+using Bakehouse.Domain.Shops;
+using Bakehouse.Web.Access;
+using Bakehouse.Web.Shell;
+using Microsoft.AspNetCore.Components;
+
+/// <summary>What one cake contains, from the recipes that it keeps, and what stops work on it.</summary>
+public sealed partial class ContainsTray
+{
+    /// <summary>The cake.</summary>
+    [Parameter, EditorRequired]
+    public Order Order { get; set; } = default!;
+
+    /// <summary>How the shop says things.</summary>
+    [Parameter, EditorRequired]
+    public Words Words { get; set; } = default!;
+
+    [CascadingParameter]
+    private Who Here { get; set; } = new("", "");
+
+    private IReadOnlyList<Problem> Problems { get; set; } = [];
+
+    private Shop Shop => Book.State.Shop ?? throw new InvalidOperationException("A cake is open without a shop.");
+
+    private Cookbook Recipes => Book.State.CookbookOf(Order);
+
+    private CakeContents? Cake => Recipes.Version > 0 ? CakeContents.Of(Order, Recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
+
+    private bool IsOwner => Shop.PersonOf(Here.Person)?.Role == Role.Owner;
+
+    private bool IsHit => BeforeWork.IsHit(Order, Recipes, Book.State.Cookbook, Shop);
+
+    private IReadOnlyList<Problem> Stops => Stages.IsPlanned(Order.Stage) ? Book.State.StopsOf(Order) : [];
+
+    private string Locked => Order.MadeFrom is { Packs.Count: > 0 } made
+        ? $" Locked packs: {string.Join(", ", made.Packs.Select(p => $"{Recipes.Ingredient(p.Ingredient)?.Name ?? p.Ingredient} {p.Lot}"))}."
+        : "";
+
+    /// <summary>Each list of ingredients once, with the sizes of the tiers that share it.</summary>
+    private IEnumerable<(IReadOnlyList<LabelRun> Label, string Sizes)> Labels => Cake!.Tiers.Reverse()
+        .GroupBy(t => IngredientList.Text(t.Label), StringComparer.Ordinal)
+        .Select(g => (g.First().Label, string.Join(", ", g.Select(t => Words.Size(t.Tier.Diameter)))));
+
+    private string NameOf(string person) => Shop.PersonOf(person)?.Name ?? "Somebody";
+
+    private Task Look(bool move) => Enter(new LookAtRecipes(Guid.NewGuid(), Here.Person, Here.Device, Order.Id, Order.Version, move, Order.MadeFrom?.Packs ?? []));
+
+    private Task ReadBack() => Enter(new ReadBackAllergies(Guid.NewGuid(), Here.Person, Here.Device, Order.Id, Order.Version));
+
+    private async Task Enter(Command command)
+    {
+        var answer = await Book.Enter(command);
+        Problems = answer.Kind == AnswerKind.Accepted ? []
+            : answer.Problems.Count > 0 ? answer.Problems
+            : [new Problem("", "", answer.Message.Length > 0 ? answer.Message : "Somebody else changed it meanwhile.", "Look at it again.")];
+    }
+}

@@ -1,0 +1,59 @@
+namespace Bakehouse.Web.Tests.TakeOrder;
+
+using Bakehouse.Domain.Allergens;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
+using Bunit;
+
+/// <summary>At the counter the cake says what it contains, and what must be avoided is weighed against it.</summary>
+public sealed class WeighedTests : CounterContext
+{
+    [Fact]
+    public void What_it_contains_stands_beside_the_drawing_and_follows_what_is_typed()
+    {
+        Book.State = Book.State with { Cookbook = Starter.Sample, Shop = Book.State.Shop! with { Allergens = AllergenRules.Usual with { Traces = "Almond is used in this kitchen." } } };
+        var page = Open();
+        Tap(page, "6+10");
+        Assert.Equal("Contains egg, milk, wheat (gluten). Almond is used in this kitchen.", page.Find(".contains-line").TextContent.Trim());
+        page.Find("fieldset.tier select").Change("carrot");
+        Assert.Contains("walnuts", page.Find(".contains-line").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_recipes_nothing_is_said_to_be_in_it()
+    {
+        var page = Open();
+        Tap(page, "6+10");
+        Assert.Empty(page.FindAll(".contains-line"));
+    }
+
+    [Fact]
+    public void What_must_be_avoided_is_weighed_at_once_and_refused_when_it_is_in_the_cake()
+    {
+        Book.State = Book.State with { Cookbook = Starter.Sample };
+        var page = Filled("24/10", "14");
+        Tap(page, "Avoid …");
+        Tap(page, "milk");
+        Assert.Contains("milk: not as it is.", page.Find(".weighed").TextContent, StringComparison.Ordinal);
+        Tap(page, "Take the order");
+        Assert.Contains("It contains milk", page.Find(".problems").TextContent, StringComparison.Ordinal);
+        Assert.Empty(Book.State.Orders);
+        page.Find("#told").Change("Dislike");
+        Assert.Contains("milk: note it.", page.Find(".weighed").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_customers_word_is_kept_with_the_order_and_comes_back_when_it_is_changed()
+    {
+        Book.State = Book.State with { Cookbook = Starter.Sample };
+        var page = Filled("24/10", "14");
+        Tap(page, "Avoid …");
+        Tap(page, "nuts");
+        page.Find("#told").Change("Anaphylaxis");
+        Assert.Contains("nuts: only with controls.", page.Find(".weighed").TextContent, StringComparison.Ordinal);
+        Tap(page, "Take the order");
+        Tap(page, "Said yes");
+        Assert.Equal(CustomersWord.Anaphylaxis, Assert.Single(Book.State.Orders).Allergies.Told);
+        Assert.Equal(CustomersWord.Anaphylaxis, Bakehouse.Web.TakeOrder.OrderForm.Of(Book.State.Orders[0], Book.State.Shop!).Told);
+    }
+}
