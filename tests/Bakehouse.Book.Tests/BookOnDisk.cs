@@ -102,7 +102,7 @@ internal sealed class BookOnDisk : IDisposable
         id ?? NewId(), "ines", "counter", [.. Starter.Sample.Ingredients.Select(i => i with { Version = 0 })], [.. Starter.Sample.Recipes.Select(r => r with { Version = 0 })], "The first recipes");
 
     /// <summary>The same order with something to avoid.</summary>
-    public static Order Avoiding(Order order, params string[] avoid) => order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, avoid, "swells up") };
+    public static Order Avoiding(Order order, params string[] avoid) => order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, avoid, "swells up") { Judged = "swells up" } };
 
     /// <summary>Told by the owner at the counter; times in hours from now.</summary>
     public TellSlip Tell(SlipKind kind, string about, double? until = null, Guid? id = null, string person = "ines", bool spare = false)

@@ -36,7 +36,7 @@ public sealed class RandomBooksTests(ITestOutputHelper output)
             Decoration = Filling.All[filling].OnClock ? Decoration.Simple : decoration,
             Handover = order.Handover with { At = Open(new LocalDate(2026, 10, 13).PlusDays(day)) + new LocalTime(hour, 0) },
             Tiers = [.. order.Tiers.Select(t => t with { Sponge = Sponge.All[sponge].Id, Filling = Filling.All[filling].Id })],
-            Allergies = nuts && sponge != 3 ? new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up") : AllergyAnswer.NoneTold,
+            Allergies = nuts && sponge != 3 ? new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up") { Judged = "swells up" } : AllergyAnswer.NoneTold,
         };
 
     [Fact]

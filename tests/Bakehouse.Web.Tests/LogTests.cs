@@ -81,7 +81,7 @@ public sealed partial class LogTests : IDisposable
         {
             Customer = new Customer("Quillfeather Zorvath", "+442079460917"),
             Handover = new Handover(Way.Deliver, new LocalDateTime(2026, 10, 24, 14, 0), "Schlotterbeck Mews 7", 20),
-            Allergies = new AllergyAnswer(AllergyKind.Avoid, [], "Xanthippe sneezes at apricots"),
+            Allergies = new AllergyAnswer(AllergyKind.Avoid, ["fish"], "Xanthippe sneezes at apricots") { Judged = "Xanthippe sneezes at apricots" },
             Inscription = "Ypsilanti is seven",
             Notes = "Gate code at Wurzelsepp",
         };

@@ -58,7 +58,7 @@ internal static class CookbookEntry
         List<Problem> problems = [];
         if (why.Trim().Length is 0 or > LongestWhy)
         {
-            problems.Add(new Problem("why", why.Length <= 80 ? why : why[..79] + "…", $"A change needs a reason of 1 to {Text(LongestWhy)} characters.", "Say why in a few words."));
+            problems.Add(new Problem("why", Problem.Shown(why), $"A change needs a reason of 1 to {Text(LongestWhy)} characters.", "Say why in a few words."));
         }
 
         problems.AddRange(CookbookChecks.Problems(next, desk.Shop.Allergens.All.Select(a => a.Id).ToHashSet(StringComparer.Ordinal)));
@@ -68,7 +68,7 @@ internal static class CookbookEntry
     /// <summary>The name of what stands at another version than was read, or "".</summary>
     private static string Changed(WriteRecipes command, Cookbook book) =>
         command.Ingredients.Where(i => (book.Ingredient(i.Id)?.Version ?? 0) != i.Version).Select(i => i.Name)
-            .Concat(command.Recipes.Where(r => (book.Recipe(r.Id)?.Version ?? 0) != r.Version).Select(r => r.Name)).Select(n => n.Length <= 80 ? n : n[..79] + "…").FirstOrDefault() ?? "";
+            .Concat(command.Recipes.Where(r => (book.Recipe(r.Id)?.Version ?? 0) != r.Version).Select(r => r.Name)).Select(Problem.Shown).FirstOrDefault() ?? "";
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

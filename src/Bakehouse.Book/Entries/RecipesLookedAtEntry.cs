@@ -22,12 +22,13 @@ internal static class RecipesLookedAtEntry
         }
 
         // What it contains may be another now: what must be avoided is read back once more.
-        return (after with { Statement = command.Move && order.Statement is { } said ? said with { ReadBackBy = null, ReadBack = null } : order.Statement }, problems);
+        var others = command.Move || !command.Packs.ToHashSet().SetEquals(order.MadeFrom?.Packs ?? []);
+        return (after with { Statement = others && order.Statement is { } said ? said with { ReadBackBy = null, ReadBack = null } : order.Statement }, problems);
     });
 
     private static IEnumerable<Problem> Locks(IReadOnlyList<PackLock> packs, Cookbook book) => packs
         .Where(p => book.Ingredient(p.Ingredient)?.Packs.Any(k => k.Lot == p.Lot) != true || packs.Count(k => k.Ingredient == p.Ingredient) > 1)
-        .Select(p => new Problem("pack", p.Lot.Length <= 80 ? p.Lot : p.Lot[..79] + "…", "There is no such pack, or two are locked of one ingredient.", "Choose one of the packs of that ingredient."));
+        .Select(p => new Problem("pack", Problem.Shown(p.Lot), "There is no such pack, or two are locked of one ingredient.", "Choose one of the packs of that ingredient."));
 }
 
 /// <summary>The new version of an order that only says what the book knows about it: nothing of the plan depends on it.</summary>

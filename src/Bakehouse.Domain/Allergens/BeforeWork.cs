@@ -22,13 +22,12 @@ public static class BeforeWork
     public static IReadOnlyList<Problem> Stops(Order order, Cookbook own, Cookbook newest, Shop shop) =>
     [
         .. IsHit(order, own, newest, shop) ? [Changed(order)] : (Problem[])[],
-        .. newest.Version > 0 ? Unknown(order, own, shop) : [],
-        .. newest.Version > 0 ? AllergyChecks.Problems(order, own, shop) : [],
+        .. newest.Version > 0 ? Taken(order with { Stage = Stage.Booked }, own, shop) : [],
         .. MustBeReadBack(order) && order.Statement?.ReadBack is null ? [NotReadBack] : (Problem[])[],
     ];
 
     /// <summary>
-    /// True if what it is made from has changed since somebody looked: its contents or its list of ingredients differ. A changed name or
+    /// True if what it is made from has changed since somebody looked: its contents, its list of ingredients, its alcohol or raw egg differ. A changed name or
     /// keeping time of a recipe stops nobody.
     /// </summary>
     public static bool IsHit(Order order, Cookbook own, Cookbook newest, Shop shop)
@@ -43,17 +42,14 @@ public static class BeforeWork
 
     private static CakeContents? Of(Order order, Cookbook book, Shop shop) => CakeContents.Of(order, book, shop.Allergens, CakeFigures.Of(shop));
 
-    private static bool Same(CakeContents? a, CakeContents? b) => (a is null) == (b is null) && (a is null || a.Tiers.Zip(b!.Tiers).All(t =>
-        t.First.Contents.Findings.ToHashSet().SetEquals(t.Second.Contents.Findings) && t.First.Label.SequenceEqual(t.Second.Label)));
+    private static bool Same(CakeContents? a, CakeContents? b) => (a is null) == (b is null) && (a is null || a.Tiers.Zip(b!.Tiers).All(t => Same(t.First, t.Second)));
 
-    private static IEnumerable<Problem> Unknown(Order order, Cookbook own, Shop shop)
-    {
-        if (Of(order, own, shop)?.NotKnown(shop.Allergens) is { Count: > 0 } unknown)
-        {
-            var where = string.Join(", ", unknown.SelectMany(u => u.In).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
-            yield return new Problem("Contains", Said.Short(where), "Nobody has said yet what that contains.", "Read the pack or write the recipe, under Recipes.");
-        }
-    }
+    private static bool Same(TierContents a, TierContents b) =>
+        a.Contents.Findings.ToHashSet().SetEquals(b.Contents.Findings) && a.Label.SequenceEqual(b.Label)
+        && a.Alcohol.SequenceEqual(b.Alcohol, StringComparer.Ordinal) && a.RawEgg.SequenceEqual(b.RawEgg, StringComparer.Ordinal);
+
+    /// <summary>Whoever makes a cake has taken it, even if its day is only kept.</summary>
+    private static IEnumerable<Problem> Taken(Order order, Cookbook own, Shop shop) => AllergyChecks.NotKnown(order, own, shop).Concat(AllergyChecks.Problems(order, own, shop));
 
     private static Problem Changed(Order order) =>
         new("Recipes", $"order {order.Number}", "What it is made from has changed since it was taken.", "The owner looks at it on the cake's page: keep the old recipes, or take the new ones.");

@@ -39,7 +39,7 @@ public static class Weighing
         }
 
         return answer.Avoid.Count > 0
-            ? [.. answer.Avoid.Select(word => One(word, answer.Told, cake.Whole, rules))]
+            ? [.. answer.Avoid.Select(word => One(word, answer.Told, cake.Whole, rules)), .. answer.MustBeJudged ? [NotJudged(answer.Words.Trim())] : (Weighed[])[]]
             : [NoSuchWord(answer.Words.Trim(), answer.Told, rules)];
     }
 
@@ -98,6 +98,10 @@ public static class Weighing
         };
     }
 
+    /// <summary>The customer's words beside what is ticked: a person reads them, no program does.</summary>
+    internal static Weighed NotJudged(string words) =>
+        new(Problem.Shown(words), Verdict.NotKnown, "Nobody has said yet whether these words name something that is not ticked.", "Ask the customer, tick everything that must be avoided, then say that nothing else is in the words.");
+
     private static Weighed NoSuchWord(string word, CustomersWord told, AllergenRules rules) => told == CustomersWord.Dislike
         ? new(word, Verdict.Note, "It is not on the list of allergens: nobody has looked for it in the recipes.", "Look at the recipes yourself.")
         : new(word, Verdict.NotKnown, "It is not on the list of allergens: nobody has looked for it in the recipes.", $"Choose what it is ({string.Join(", ", rules.Words)}), or keep the day only until the owner has added it under Shop and the packs are read for it.");
@@ -118,12 +122,13 @@ public sealed record StopSign(Guid Tier, string Avoid, string Contains, bool Met
             return [];
         }
 
-        var avoid = $"Avoid {(told.Avoid.Count > 0 ? string.Join(", ", told.Avoid) : $"“{told.Words.Trim()}”")} ({told.Told.ToString().ToLowerInvariant()})";
+        var words = told.Avoid.Count == 0 || told.MustBeJudged ? [$"“{told.Words.Trim()}”"] : (string[])[];
+        var avoid = $"Avoid {string.Join(", ", told.Avoid.Concat(words))} ({told.Told.ToString().ToLowerInvariant()})";
         return [.. cake.Tiers.Select(t => new StopSign(t.Tier.Id, avoid, ContainsWords.Line(t.Contents, rules, "This tier contains"), Meets(told, t, rules)))];
     }
 
     private static bool Meets(AllergyAnswer told, TierContents tier, AllergenRules rules) =>
-        told.Avoid.Count == 0 || told.Avoid.Any(word => rules.Covered(word) is var covered && (covered.Count == 0 || covered.Any(a => tier.Contents.Status(a) != AllergenStatus.HasNot)));
+        told.Avoid.Count == 0 || told.MustBeJudged || told.Avoid.Any(word => rules.Covered(word) is var covered && (covered.Count == 0 || covered.Any(a => tier.Contents.Status(a) != AllergenStatus.HasNot)));
 }
 
 /// <summary>How contents are said. Never that something is not in it.</summary>

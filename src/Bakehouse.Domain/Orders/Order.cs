@@ -131,6 +131,12 @@ public sealed record AllergyAnswer(AllergyKind Kind, IReadOnlyList<string> Avoid
     /// <summary>How hard it is, in the customer's word; the careful one as long as nobody has asked.</summary>
     public CustomersWord Told { get; init; }
 
+    /// <summary>The words that somebody has judged: everything in them that must be avoided is ticked. Other words are to be judged anew.</summary>
+    public string Judged { get; init; } = "";
+
+    /// <summary>True if the customer's own words stand beside what is ticked and nobody has judged them yet: they may name something more.</summary>
+    public bool MustBeJudged => Kind == AllergyKind.Avoid && Told != CustomersWord.Dislike && Avoid.Count > 0 && Words.Trim() is { Length: > 0 } words && words != Judged.Trim();
+
     /// <summary>Never prints what was said.</summary>
     public override string ToString() => Kind.ToString();
 

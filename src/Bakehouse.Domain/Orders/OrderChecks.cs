@@ -51,7 +51,7 @@ public static partial class OrderChecks
             problems.Add(new Problem("Allergies", "", "It is not said what to avoid.", "Write it in the customer's own words."));
         }
 
-        problems.AddRange(recipes is { Version: > 0 } ? AllergyChecks.Problems(order, recipes, shop) : MadeWith(order));
+        problems.AddRange(recipes is { Version: > 0 } ? [.. AllergyChecks.Problems(order, recipes, shop), .. AllergyChecks.NotKnown(order, recipes, shop)] : [.. MadeWith(order), .. AllergyChecks.Words(order)]);
         return problems;
     }
 

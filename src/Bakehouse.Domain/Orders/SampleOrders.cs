@@ -30,7 +30,7 @@ public static class SampleOrders
         new(2, 10, "Lindqvist", "6+8+10", "vanilla", "raspberry-jam", "Blush", "#EAD0CC") { Finish = Finish.Textured, Decoration = Decoration.Medium },
         new(2, 12, "Ferreira", "6+9", "chocolate", "ganache", "Cocoa", "#8B5E45"),
         new(2, 15, "Okafor", "6", "chocolate", "buttercream", "Ivory", "#F7F0E1") { Inscription = "7" },
-        new(4, 12, "Dunmore", "8", "vanilla", "raspberry-jam", "Sky", "#CFE0EA") { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "hazelnut, swells up") },
+        new(4, 12, "Dunmore", "8", "vanilla", "raspberry-jam", "Sky", "#CFE0EA") { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "hazelnut, swells up") { Judged = "hazelnut, swells up" } },
         new(5, 14, "Castellan", "6+9", "lemon", "raspberry-jam", "Ivory", "#F7F0E1") { Finish = Finish.SemiNaked, Address = "Orchard Hall, 3 Mill Lane" },
         new(6, 15, "Yilmaz", "6+8", "vanilla", "buttercream", "Lilac", "#DDD3E8"),
         new(7, 10, "Marchetti", "6+8+10", "chocolate", "buttercream", "Ivory", "#F7F0E1") { Decoration = Decoration.Medium },

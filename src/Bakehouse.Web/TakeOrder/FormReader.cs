@@ -109,7 +109,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
     /// <summary>The answer about allergies as typed.</summary>
     internal static AllergyAnswer Allergies(OrderForm form) => form.Allergies switch
     {
-        AllergyKind.Avoid => new AllergyAnswer(AllergyKind.Avoid, [.. form.Avoid], form.AllergyWords.Trim()) { Told = form.Told },
+        AllergyKind.Avoid => new AllergyAnswer(AllergyKind.Avoid, [.. form.Avoid], form.AllergyWords.Trim()) { Told = form.Told, Judged = form.JudgedWords.Trim() },
         AllergyKind.NoneTold => AllergyAnswer.NoneTold,
         _ => AllergyAnswer.NotAsked,
     };

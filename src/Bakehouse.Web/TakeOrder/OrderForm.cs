@@ -56,6 +56,9 @@ public sealed class OrderForm
     /// <summary>How hard it must be avoided, in the customer's word.</summary>
     public CustomersWord Told { get; set; }
 
+    /// <summary>The words in which, somebody has said, there is nothing that is not ticked.</summary>
+    public string JudgedWords { get; set; } = "";
+
     public string Name { get; set; } = "";
 
     public string Phone { get; set; } = "";
@@ -142,6 +145,7 @@ public sealed class OrderForm
             Avoid = [.. order.Allergies.Avoid],
             AllergyWords = order.Allergies.Words,
             Told = order.Allergies.Told,
+            JudgedWords = order.Allergies.Judged,
             Name = order.Customer.Name,
             Phone = TakeOrder.Phone.Show(order.Customer.Phone, shop.Settings.Country),
             Inscription = order.Inscription,

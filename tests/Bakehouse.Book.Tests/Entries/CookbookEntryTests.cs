@@ -95,13 +95,14 @@ public sealed class CookbookEntryTests : IDisposable
     {
         await Accepted(BookOnDisk.Recipes());
         var order = (await Accepted(Write(BookOnDisk.Order()))).Order!;
+        var moved = (await Accepted(Write(BookOnDisk.Order("Hale", day: 20)))).Order!;
         await Accepted(new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "icing-sugar", new Pack("second", null)));
         Assert.NotEmpty(disk.Book.State.StopsOf(order));
         Assert.Equal("There is no such pack, or two are locked of one ingredient.", (await disk.Enter(Locked("third"))).Message);
         var locked = (await Accepted(Locked("sample"))).Order!;
         Assert.Empty(disk.Book.State.StopsOf(locked));
 
-        var late = (await Accepted(Write(BookOnDisk.Order("Hale", day: 20)))).Order!;
+        var late = (await Accepted(new LookAtRecipes(BookOnDisk.NewId(), "ines", "counter", moved.Id, moved.Version, true, []))).Order!;
         Assert.Contains(disk.Book.State.StopsOf(late), p => p.Value == "Icing sugar" && p.Sentence == "Nobody has said yet what that contains.");
         await Accepted(new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "icing-sugar", new Pack("second", AllergenFacts.Only())));
         Assert.Empty(disk.Book.State.StopsOf(locked));
@@ -121,10 +122,21 @@ public sealed class CookbookEntryTests : IDisposable
 
         await Accepted(new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "sugar", new Pack("second", null)));
         var unknown = BookOnDisk.Avoiding(BookOnDisk.Order(), "nuts");
-        Assert.Contains("Keep the day only", Assert.Single((await disk.Enter(Write(unknown))).Problems).Try, StringComparison.Ordinal);
+        Assert.Equal(["Allergies", "Contains"], (await disk.Enter(Write(unknown))).Problems.Select(p => p.Where));
         var kept = (await Accepted(Write(unknown with { Stage = Stage.Kept }))).Order!;
         Assert.Equal(AnswerKind.Refused, (await disk.Enter(new MoveStage(BookOnDisk.NewId(), "ines", "counter", kept.Id, kept.Version, Stage.Booked))).Kind);
-        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(Write(BookOnDisk.Order("Hale", day: 20)))).Kind);
+    }
+
+    [Fact]
+    public async Task Of_what_nobody_has_read_no_order_is_taken_a_day_may_be_kept_and_nobody_works_on_it()
+    {
+        await Accepted(BookOnDisk.Recipes());
+        await Accepted(new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "sugar", new Pack("second", null)));
+        var refused = Assert.Single((await disk.Enter(Write(BookOnDisk.Order()))).Problems);
+        Assert.Equal(("Contains", "Sugar, granulated", "Nobody has said yet what that contains."), (refused.Where, refused.Value, refused.Sentence));
+        var kept = (await Accepted(Write(BookOnDisk.Order() with { Stage = Stage.Kept }))).Order!;
+        Assert.Equal("Contains", Assert.Single(disk.Book.State.StopsOf(kept)).Where);
+        Assert.Equal(AnswerKind.Refused, (await disk.Enter(new TickStep(BookOnDisk.NewId(), "petra", "tablet", Step("mix"), "petra"))).Kind);
     }
 
     [Fact]

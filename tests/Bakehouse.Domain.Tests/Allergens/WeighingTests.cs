@@ -26,6 +26,24 @@ public sealed class WeighingTests
 
     private static Cookbook With(AllergenFacts? facts) => Starter.Sample.With([Starter.Sample.Ingredient("sugar")!.Swapped(new Pack("b", facts))], []);
 
+    [Fact]
+    public void Words_beside_what_is_ticked_wait_for_a_person_and_other_words_wait_anew()
+    {
+        var cake = CakeContents.Of(Order, Starter.Sample, AllergenRules.Usual, CakeFigures.Usual)!;
+        var told = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], " nuts, and kiwi ");
+        Assert.Equal(["nuts", "nuts, and kiwi"], Weighing.Of(told, cake, AllergenRules.Usual).Select(w => w.Told));
+        Assert.Equal(Verdict.NotKnown, Weighing.Of(told, cake, AllergenRules.Usual)[1].Verdict);
+        Assert.All(StopSign.Of(Order with { Allergies = told }, cake, AllergenRules.Usual), s => Assert.True(s.Met && s.Avoid == "Avoid nuts, “nuts, and kiwi” (allergy)"));
+
+        var judged = told with { Judged = "nuts, and kiwi" };
+        Assert.Equal("nuts", Assert.Single(Weighing.Of(judged, cake, AllergenRules.Usual)).Told);
+        Assert.All(StopSign.Of(Order with { Allergies = judged }, cake, AllergenRules.Usual), s => Assert.True(!s.Met && s.Avoid == "Avoid nuts (allergy)"));
+
+        Assert.True((judged with { Words = "nuts, and plums" }).MustBeJudged);
+        Assert.False((told with { Told = CustomersWord.Dislike }).MustBeJudged);
+        Assert.False((told with { Words = "  " }).MustBeJudged);
+    }
+
     [Theory]
     [InlineData(CustomersWord.Dislike, Verdict.Note)]
     [InlineData(CustomersWord.Intolerance, Verdict.Refuse)]

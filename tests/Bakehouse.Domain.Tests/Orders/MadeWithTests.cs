@@ -22,6 +22,14 @@ public sealed class MadeWithTests
     [Fact]
     public void What_it_is_not_known_to_be_made_with_stops_nobody() => Assert.Empty(Problems("vanilla", "raspberry-jam", "nuts"));
 
+    [Fact]
+    public void Words_that_nobody_judged_stop_it_without_recipes_too()
+    {
+        var order = Cakes.Good(1, 8) with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "nuts, and kiwi") };
+        Assert.Equal("nuts, and kiwi", Assert.Single(OrderChecks.Problems(order, SampleBakery.Shop, Cakes.Now, owner: true)).Value);
+        Assert.Empty(OrderChecks.Problems(order with { Stage = Stage.Kept }, SampleBakery.Shop, Cakes.Now, owner: true));
+    }
+
     private static IReadOnlyList<Problem> Problems(string sponge, string filling, string avoid)
     {
         var order = Cakes.Good(1, 8);
@@ -29,7 +37,7 @@ public sealed class MadeWithTests
             order with
             {
                 Tiers = [order.Tiers[0] with { Sponge = sponge, Filling = filling }],
-                Allergies = new AllergyAnswer(AllergyKind.Avoid, [avoid], "swells up"),
+                Allergies = new AllergyAnswer(AllergyKind.Avoid, [avoid], "swells up") { Judged = "swells up" },
             },
             SampleBakery.Shop,
             Cakes.Now,

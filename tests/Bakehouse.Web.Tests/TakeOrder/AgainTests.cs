@@ -20,7 +20,7 @@ public sealed class AgainTests : CounterContext
         Finish = Finish.SemiNaked,
         Inscription = "HAPPY BIRTHDAY NOA",
         Notes = "ring twice",
-        Allergies = new AllergyAnswer(AllergyKind.Avoid, ["sesame"], "swells up"),
+        Allergies = new AllergyAnswer(AllergyKind.Avoid, ["sesame"], "swells up") { Judged = "swells up" },
     };
 
     public AgainTests() => Book.State = Book.State with

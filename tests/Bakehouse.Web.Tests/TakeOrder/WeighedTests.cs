@@ -43,6 +43,28 @@ public sealed class WeighedTests : CounterContext
     }
 
     [Fact]
+    public void Words_beside_what_is_ticked_keep_the_order_from_being_taken_until_somebody_has_judged_them()
+    {
+        Book.State = Book.State with { Cookbook = Starter.Sample };
+        var page = Filled("24/10", "14");
+        Tap(page, "Avoid …");
+        Tap(page, "nuts");
+        Type(page, "allergy-words", "nuts, and kiwi");
+        Tap(page, "Take the order");
+        Assert.Contains("Nobody has said yet whether these words name something that is not ticked.", page.Find(".problems").TextContent, StringComparison.Ordinal);
+        Assert.Empty(Book.State.Orders);
+
+        page.Find("#judged").Change(true);
+        Type(page, "allergy-words", "nuts, and plums");
+        Assert.False(page.Find("#judged").HasAttribute("checked"));
+        page.Find("#judged").Change(true);
+        Tap(page, "Take the order");
+        Tap(page, "Said yes");
+        Assert.Equal("nuts, and plums", Assert.Single(Book.State.Orders).Allergies.Judged);
+        Assert.Equal("nuts, and plums", Bakehouse.Web.TakeOrder.OrderForm.Of(Book.State.Orders[0], Book.State.Shop!).JudgedWords);
+    }
+
+    [Fact]
     public void The_customers_word_is_kept_with_the_order_and_comes_back_when_it_is_changed()
     {
         Book.State = Book.State with { Cookbook = Starter.Sample };
