@@ -2,11 +2,38 @@ namespace Bakehouse.Domain.Cakes;
 
 using Bakehouse.Domain.Measures;
 
-/// <summary>A round board.</summary>
+/// <summary>A board or drum.</summary>
+/// <param name="Diameter">From side to side; of one that is not round where it is widest.</param>
 public sealed record Board(Length Diameter, Length Thickness)
 {
+    /// <summary>Its outline if it is not round.</summary>
+    public Shape? Cut { get; init; }
+
+    /// <summary>Its outline.</summary>
+    public Shape Shape => Cut ?? new Round(Diameter);
+
     /// <summary>Its volume.</summary>
-    public Volume Volume => new Round(Diameter).Area * Thickness;
+    public Volume Volume => Shape.Area * Thickness;
+
+    /// <summary>Under an upper tier of any outline: the tier's own, cut by its pan where no board is sold in it.</summary>
+    public static Board Under(Shape tier, CakeFigures figures) =>
+        new(tier.Wide, figures.BoardThickness) { Cut = tier is Round ? null : tier };
+
+    /// <summary>
+    /// Under a whole cake on a bottom tier of any outline: straight ones get a straight drum, all others a round one as wide as what goes
+    /// around them; wider by the margin for one tier or a stack.
+    /// </summary>
+    public static Board Drum(Shape bottom, int tiers, CakeFigures figures) => bottom is Slab slab
+        ? Straight(slab, tiers > 1 ? figures.DrumMargin : figures.SingleBoardMargin, figures.DrumThickness)
+        : Drum(Length.FromMillimetres(Math.Round((decimal)bottom.Around, 3)), tiers, figures);
+
+    /// <summary>A larger one to carry a tier of any outline on while it is coated.</summary>
+    public static Board Working(Shape tier, CakeFigures figures) => tier is Slab slab
+        ? Straight(slab, figures.WorkingBoardMargin, figures.DrumThickness)
+        : Working(Length.FromMillimetres(Math.Round((decimal)tier.Around, 3)), figures);
+
+    private static Board Straight(Slab on, Length margin, Length thickness) =>
+        new(on.Width + margin, thickness) { Cut = new Slab(on.Width + margin, on.Depth + margin) };
 
     /// <summary>Under an upper tier: the tier's own diameter.</summary>
     public static Board Under(Length tier, CakeFigures figures) => new(tier, figures.BoardThickness);
@@ -27,6 +54,10 @@ public sealed record Box(Length Width, Length Height)
     /// <summary>A box as wide as the board below and clear over the highest point by the figures' clearance.</summary>
     public static Box For(Length board, Length highestPoint, CakeFigures figures) =>
         new(WholeInches(board), WholeInches(highestPoint + figures.BoxClearance));
+
+    /// <summary>The same for a board of any outline: square inside by its wider way.</summary>
+    public static Box For(Board board, Length highestPoint, CakeFigures figures) =>
+        For(board.Shape.Deep > board.Shape.Wide ? board.Shape.Deep : board.Shape.Wide, highestPoint, figures);
 
     private static Length WholeInches(Length length) => Length.FromInches(Math.Ceiling(length.Inches));
 }

@@ -35,6 +35,11 @@ public static class BuildProblems
                 "Take fewer layers or more height.");
         }
 
+        foreach (var problem in tier.Form is { } form ? FormProblems.Of(tier, form, where, figures) : [])
+        {
+            yield return problem;
+        }
+
         var shares = tier.Colours.Sum(c => c.Share);
         if (shares != 1 || tier.Colours.Any(c => c.Share < 0))
         {
@@ -46,5 +51,5 @@ public static class BuildProblems
     internal static Length Least(CakeTier tier, CakeFigures figures) =>
         (ThinnestLayer * tier.Layers) + (figures.FillingThickness * (tier.Layers - 1));
 
-    private static string Text(decimal number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+    internal static string Text(decimal number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 }

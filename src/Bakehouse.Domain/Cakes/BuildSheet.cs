@@ -33,6 +33,31 @@ public sealed record TierBuild(
     int Coffee,
     Supports? Supports)
 {
+    /// <summary>Its outline without coats.</summary>
+    public Shape Shape => Tier.Shape;
+
+    /// <summary>Each layer of sponge from the foot up; none in a false tier.</summary>
+    public IReadOnlyList<Length> Layers => Tier.IsFalse ? []
+        : Tier.Form is { LayerHeights: { Count: > 0 } own } ? own : [.. Enumerable.Repeat(LayerHeight, Tier.Layers)];
+
+    /// <summary>Buttercream in the rings that hold the fillings in; the fillings are so much less.</summary>
+    public Volume Dam { get; init; }
+
+    /// <summary>Beads around foot and top edge; of the icing.</summary>
+    public Volume Beads { get; init; }
+
+    /// <summary>What runs down from the edge: its own mix, ganache as a rule.</summary>
+    public Volume Drip { get; init; }
+
+    /// <summary>Icing for the seam at its foot, taken from the part kept back; nothing for the bottom tier.</summary>
+    public Volume Seam { get; init; }
+
+    /// <summary>The sheet of sugar paste instead of the final coat; null if it has none.</summary>
+    public PasteSheet? Paste { get; init; }
+
+    /// <summary>Free height below it, on pillars or a separator.</summary>
+    public Length Separator => Tier.Form?.Separator ?? default;
+
     /// <summary>One layer of sponge: the bare height less the fillings, shared out.</summary>
     public Length LayerHeight => (Tier.Height - (FillingHeight * Fillings)) * (1m / Tier.Layers);
 }

@@ -26,6 +26,9 @@ public sealed record CakeFigures
     /// </summary>
     public double Fill { get; init; } = 0.5;
 
+    /// <summary>How many times its batter a baked cake fills: 2, half rises to a whole (see <see cref="Fill"/>).</summary>
+    public double Rise => 1 / Fill;
+
     /// <summary>One filling: 1/4 in (common practice, no source; 6 to 10 mm in use).</summary>
     public Length FillingThickness { get; init; } = Length.FromInches(0.25m);
 
@@ -67,6 +70,12 @@ public sealed record CakeFigures
         ["ganache"] = Density.FromGramsPerMillilitre(1.15),
     };
 
+    /// <summary>What runs down as a drip: 1.15 g/mL, ganache of equal parts (1.1 to 1.2, from memory).</summary>
+    public Density DripDensity { get; init; } = Density.FromGramsPerMillilitre(1.15);
+
+    /// <summary>Foam of false tiers: 0.025 g/mL (0.015 to 0.03, from memory).</summary>
+    public Density FoamDensity { get; init; } = Density.FromGramsPerMillilitre(0.025);
+
     /// <summary>Board under an upper tier: 3 mm (common practice, no source; card 1.5 to 5, hardboard 4 to 6 mm).</summary>
     public Length BoardThickness { get; init; } = Length.FromMillimetres(3);
 
@@ -102,6 +111,9 @@ public sealed record CakeFigures
 
     /// <summary>How portions are counted: by the shop's printed chart.</summary>
     public PortionRule PortionRule { get; init; } = PortionRule.Chart;
+
+    /// <summary>Portions of a petal as a share of its area's: 0.70; charts print 0.65 to 0.83 (common practice, no source).</summary>
+    public double PetalShare { get; init; } = 0.70;
 
     /// <summary>The shop's printed portions.</summary>
     public PortionChart Chart { get; init; } = PortionChart.Usual;

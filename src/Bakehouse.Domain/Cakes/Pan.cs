@@ -30,7 +30,10 @@ public sealed record TierPans(int Count, Length Depth, Length BakedHeight, Volum
     public static Length SplitUnder { get; } = Length.FromCentimetres(3);
 
     /// <summary>Batter in all of them.</summary>
-    public Volume AllBatter => Batter * Count;
+    public Volume AllBatter => Own.Count == 0 ? Batter * Count : Volume.Sum(Own);
+
+    /// <summary>Batter in each of unequal ones, from the foot up; empty if all have the same.</summary>
+    public IReadOnlyList<Volume> Own { get; init; } = [];
 
     /// <summary>
     /// Pans for a tier. Each bakes to its share of the tier's height, so batter is the fill times the outline times that
@@ -39,7 +42,21 @@ public sealed record TierPans(int Count, Length Depth, Length BakedHeight, Volum
     public static TierPans Of(Shape shape, Length height, int layers, CakeFigures figures)
     {
         var count = height.Millimetres / layers < SplitUnder.Millimetres ? (layers + 1) / 2 : layers;
-        var baked = height * (1m / count);
+        return Baked(shape, height * (1m / count), count, figures);
+    }
+
+    /// <summary>Pans for unequal layers: each is baked by itself, to its share of the tier's height; depth and batter are those of the highest.</summary>
+    public static TierPans Each(Shape shape, Length height, IReadOnlyList<Length> layers, CakeFigures figures)
+    {
+        var share = height.Millimetres / layers.Sum(l => l.Millimetres);
+        return Baked(shape, layers.Max() * share, layers.Count, figures) with { Own = [.. layers.Select(l => new Pan(shape, l * share).Batter(figures.Fill))] };
+    }
+
+    /// <summary>Nothing is baked: a false tier.</summary>
+    public static TierPans None { get; } = new(0, default, default, Volume.Zero);
+
+    private static TierPans Baked(Shape shape, Length baked, int count, CakeFigures figures)
+    {
         // A hair of rounding must not ask for the next deeper pan.
         var depth = figures.PanDepths.Where(d => d.Millimetres >= baked.Millimetres - 0.01m).DefaultIfEmpty(figures.PanDepths.Max()).Min();
         return new TierPans(count, depth, baked, new Pan(shape, baked).Batter(figures.Fill));

@@ -7,7 +7,7 @@ using Bakehouse.Domain.Orders;
 /// One slice seen from above, and how many of them a round tier gives. Charts for rounds are no grid counts: they lie near
 /// the count by area; whole cells are fewer, since the rim is lost.
 /// </summary>
-/// <param name="Width">Along the rim.</param>
+/// <param name="Width">Along the rim, more than zero.</param>
 /// <param name="Depth">From the rim inwards; also the width of a ring.</param>
 public sealed record Slice(Length Width, Length Depth)
 {
@@ -44,6 +44,27 @@ public sealed record Slice(Length Width, Length Depth)
         return slices + (int)((Math.PI * across * across / 4 / Ground) + Hair);
     }
 
+    /// <summary>Whole cells of a straight grid on a rectangle, the better way round; charts of squares print exactly this.</summary>
+    public int ByGrid(Slab slab)
+    {
+        var (wide, deep) = ((double)slab.Width.Millimetres, (double)slab.Depth.Millimetres);
+        return Math.Max(Cells(wide, Across) * Cells(deep, Inwards), Cells(wide, Inwards) * Cells(deep, Across));
+    }
+
+    /// <summary>
+    /// Straight cuts right across a round, one slice's width apart, each strip then cut to the slice's depth along its middle; what is left at
+    /// the ends of a strip is no slice. The better of a cut or a strip through the middle.
+    /// </summary>
+    public int ByStrips(Length diameter) => Phases.Max(phase => Strips((double)diameter.Millimetres / 2, phase));
+
+    /// <summary>Wedges of a round: the rim by the arc that one takes there, rounded down.</summary>
+    /// <param name="arc">Along the rim, more than zero.</param>
+    public static int Wedges(Length diameter, Length arc)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(arc, default);
+        return (int)((Math.PI * (double)(diameter.Millimetres / arc.Millimetres)) + Hair);
+    }
+
     /// <summary>
     /// Whole cells of a straight grid inside the circle: the best of four grids, with a line or a cell over the centre in each
     /// direction.
@@ -55,6 +76,14 @@ public sealed record Slice(Length Width, Length Depth)
     private const double Hair = 1e-9;
 
     private static double[] Phases => [0, 0.5];
+
+    private static int Cells(double length, double cell) => (int)((length / cell) + Hair);
+
+    // Strips by the middle of each; a strip whose middle lies outside is rim.
+    private int Strips(double radius, double phase) => Enumerable.Range(-(int)(radius / Across) - 1, (2 * (int)(radius / Across)) + 3)
+        .Select(i => (i + 0.5 + phase) * Across)
+        .Where(middle => Math.Abs(middle) < radius)
+        .Sum(middle => Cells(2 * Math.Sqrt((radius * radius) - (middle * middle)), Inwards));
 
     private int CellsInside(double radius, double phaseX, double phaseY)
     {

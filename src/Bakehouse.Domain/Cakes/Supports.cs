@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Cakes;
 
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 
 /// <summary>
 /// Supports in a tier that carries another: how many, where, how long. A plain default, common practice with no source; it is
@@ -26,6 +27,15 @@ public sealed record Supports(int Count, Length Length, Length RingDiameter)
         var narrower = Math.Min(carriedBoard.Inches, carrying.Inches);
         return new Supports(count, length, Measures.Length.FromInches(Math.Max(narrower - 3, narrower / 2)));
     }
+
+    /// <summary>
+    /// Supports in a tier of any outline under another: by the circles inside both outlines, long enough for the free height above it.
+    /// </summary>
+    /// <param name="height">Of the carrying tier with its coat.</param>
+    internal static Supports For(CakeTier carrying, CakeTier carried, Length height) =>
+        For(Circle(carrying), Circle(carried), height + (carried.Form?.Separator ?? default));
+
+    private static Length Circle(CakeTier tier) => tier.Shape is Round round ? round.Diameter : Measures.Length.FromMillimetres(Math.Round((decimal)tier.Shape.Inside, 3));
 
     /// <summary>Angles of the supports in degrees; the first lies in the plane of the half cut.</summary>
     public IEnumerable<double> Angles => Enumerable.Range(0, Count).Select(k => 360.0 * k / Count);

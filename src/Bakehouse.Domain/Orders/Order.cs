@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Orders;
 
 using System.Globalization;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 
 /// <summary>One order as agreed with a customer. Immutable; every change is a new version, none is overwritten.</summary>
@@ -93,7 +94,17 @@ public sealed record Portions(int Count, Cut Cut);
 /// <param name="Filling">Id of a filling of the methods, e.g. raspberry-jam.</param>
 /// <param name="Colours">Colours of the final coat; the shares add up to 1.</param>
 public sealed record CakeTier(
-    Guid Id, Length Diameter, Length Height, int Layers, string Sponge, string Filling, IReadOnlyList<CoatColour> Colours);
+    Guid Id, Length Diameter, Length Height, int Layers, string Sponge, string Filling, IReadOnlyList<CoatColour> Colours)
+{
+    /// <summary>What makes it other than a plain round tier of equal layers; null if nothing does.</summary>
+    public TierForm? Form { get; init; }
+
+    /// <summary>Its outline without coats. Throws where <see cref="BuildProblems"/> names a problem of it.</summary>
+    public Shape Shape => Form?.Outline?.ToShape() ?? new Round(Diameter);
+
+    /// <summary>True for foam: it takes no batter, and nobody eats it.</summary>
+    public bool IsFalse => Form?.IsFalse == true;
+}
 
 /// <summary>A colour of the coat, its swatch as #RRGGBB and its share of that coat, 0 to 1.</summary>
 public sealed record CoatColour(string Name, string Swatch, decimal Share);

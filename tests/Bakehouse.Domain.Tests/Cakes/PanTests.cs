@@ -31,7 +31,7 @@ public sealed class PanTests
     [Fact]
     public void Other_shapes_need_only_their_own_formulas()
     {
-        Assert.Equal(128, new Pan(new Square(In(8)), In(2)).Brim.CubicInches, 1e-9);
+        Assert.Equal(128, new Pan(Slab.Square(In(8)), In(2)).Brim.CubicInches, 1e-9);
         Assert.Equal(52.611, new Hexagon(In(9)).Area.SquareInches, 0.0005);
     }
 
@@ -41,7 +41,7 @@ public sealed class PanTests
     {
         Assert.Equal(1.5625, Round(8, 2).ScaleTo(Round(10, 2)), 1e-9);
         Assert.Equal(0.5625, Round(8, 2).ScaleTo(Round(6, 2)), 1e-9);
-        Assert.Equal(1.27324, Round(8, 2).ScaleTo(new Pan(new Square(In(8)), In(2))), 1e-6);
+        Assert.Equal(1.27324, Round(8, 2).ScaleTo(new Pan(Slab.Square(In(8)), In(2))), 1e-6);
         var small = new Pan(new Round(Length.FromCentimetres(20)), Length.FromCentimetres(5));
         Assert.Equal(2.34375, small.ScaleTo(new Pan(new Round(Length.FromCentimetres(25)), Length.FromCentimetres(7.5m))), 1e-9);
     }

@@ -88,7 +88,7 @@ public sealed class PortionTests
     /// <summary>1 × 2 × 4 in is 131.097 mL; exact.</summary>
     [Fact]
     public void A_coffee_slice_has_its_volume() =>
-        Assert.Equal(131.097, (new Square(In(1)).Area * 2 * In(4)).Millilitres, 0.001);
+        Assert.Equal(131.097, (Slab.Square(In(1)).Area * 2 * In(4)).Millilitres, 0.001);
 
     [Fact]
     public void Between_printed_sizes_the_area_counts_within_its_neighbours()

@@ -1,0 +1,109 @@
+namespace Bakehouse.Domain.Cakes;
+
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+
+/// <summary>Works out one tier of a build sheet.</summary>
+internal sealed class TierMaker(IReadOnlyList<CakeTier> tiers, Finish finish, CakeFigures figures)
+{
+    private const string Buttercream = "buttercream";
+
+    public TierBuild Tier(CakeTier tier, int index)
+    {
+        var inside = new TierInside(tier, figures);
+        var coats = new TierCoats(tier, finish, figures);
+        var form = tier.Form ?? new TierForm();
+        var (dessert, coffee) = tier.IsFalse ? (0, 0) : (Portions(tier, Cut.Dessert), Portions(tier, Cut.Coffee));
+        var beads = Trim.Bead(tier.Shape, form.FootBead) + Trim.Bead(tier.Shape, form.TopBead);
+        var drip = Trim.Drip(tier.Shape, form.Drip);
+        return new TierBuild(
+            tier,
+            inside.Pans,
+            inside.Fillings,
+            figures.FillingThickness,
+            inside.Sponge,
+            inside.Filling,
+            coats.Crumb,
+            coats.Final,
+            ColourBatch.Split(coats.Seen + beads, tier.Colours),
+            coats.Crumb + coats.Final + inside.Dam + beads + (tier.Filling == Buttercream ? inside.Filling : Volume.Zero),
+            coats.Finished,
+            index == 0 ? Board.Drum(tier.Shape, tiers.Count, figures) : Board.Under(tier.Shape, figures),
+            Board.Working(tier.Shape, figures),
+            inside.Mass + (figures.IcingDensity * (coats.Crumb + coats.Final + inside.Dam + beads)) + (figures.DripDensity * drip) + (coats.Paste?.OnCake ?? default),
+            dessert,
+            coffee,
+            index + 1 < tiers.Count && !tier.IsFalse ? Supports.For(tier, tiers[index + 1], coats.Finished.Height) : null)
+        {
+            Dam = inside.Dam,
+            Beads = beads,
+            Drip = drip,
+            Seam = index == 0 ? Volume.Zero : Trim.Seam(tier.Shape),
+            Paste = coats.Paste,
+        };
+    }
+
+    private int Portions(CakeTier tier, Cut cut) => TierPortions.Count(tier.Shape, tier.Height, cut, figures);
+}
+
+/// <summary>Sponge, fillings and the rings that hold them; foam for a false tier.</summary>
+internal sealed class TierInside
+{
+    public TierInside(CakeTier tier, CakeFigures figures)
+    {
+        var shape = tier.Shape;
+        Fillings = tier.IsFalse ? 0 : tier.Layers - 1;
+        var between = figures.FillingThickness * Fillings;
+        Dam = (tier.Form?.Dam.Millimetres ?? 0) > 0 ? shape.RingInside(tier.Form!.Dam) * between : Volume.Zero;
+        Filling = (shape.Area * between) - Dam;
+        var body = (shape.Area * tier.Height) - (shape.Area * between);
+        Sponge = tier.IsFalse ? Volume.Zero : body;
+        Mass = tier.IsFalse ? figures.FoamDensity * body : (figures.Sponge(tier.Sponge) * Sponge) + (figures.Filling(tier.Filling) * Filling);
+        Pans = tier.IsFalse ? TierPans.None
+            : tier.Form is { LayerHeights: { Count: > 0 } own } ? TierPans.Each(shape, tier.Height, own, figures)
+            : TierPans.Of(shape, tier.Height, tier.Layers, figures);
+    }
+
+    public int Fillings { get; }
+
+    public Volume Dam { get; }
+
+    public Volume Filling { get; }
+
+    public Volume Sponge { get; }
+
+    public TierPans Pans { get; }
+
+    /// <summary>Without coats and rings.</summary>
+    public Mass Mass { get; }
+}
+
+/// <summary>The coats on the outside: crumb coat, then the final one or a sheet of paste.</summary>
+internal sealed class TierCoats
+{
+    public TierCoats(CakeTier tier, Finish finish, CakeFigures figures)
+    {
+        var (shape, crumb) = (tier.Shape, figures.CrumbThickness);
+        var onTop = tier.Form?.Paste ?? figures.CoatFor(finish);
+        Crumb = Coat.On(shape, tier.Height, crumb).All;
+        Final = tier.Form?.Paste is null ? Coat.Over(shape, tier.Height, crumb, onTop).All : Volume.Zero;
+        Seen = Final > Volume.Zero || tier.Form?.Paste is not null ? Final : Crumb;
+        Finished = new FinishedSize(shape.Wide + ((crumb + onTop) * 2), tier.Height + crumb + onTop);
+        Paste = tier.Form?.Paste is { } thickness ? Sheet(tier, crumb, thickness) : null;
+    }
+
+    public Volume Crumb { get; }
+
+    public Volume Final { get; }
+
+    /// <summary>The coat of icing that is coloured: none under paste, which is coloured itself.</summary>
+    public Volume Seen { get; }
+
+    public FinishedSize Finished { get; }
+
+    public PasteSheet? Paste { get; }
+
+    private static PasteSheet Sheet(CakeTier tier, Length crumb, Length thickness) => tier.Shape is Round round
+        ? PasteSheet.For(new Round(round.Diameter + (crumb * 2)), tier.Height + crumb, thickness)
+        : PasteSheet.For(tier.Shape, tier.Height + crumb, thickness);
+}
