@@ -35,7 +35,7 @@ public static class BuildProblems
                 "Take fewer layers or more height.");
         }
 
-        foreach (var problem in tier.Form is { } form ? FormProblems.Of(tier, form, where, figures) : [])
+        foreach (var problem in tier.Special is { } special ? SpecialProblems.Of(tier, special, where, figures) : [])
         {
             yield return problem;
         }

@@ -38,7 +38,7 @@ public sealed record TierBuild(
 
     /// <summary>Each layer of sponge from the foot up; none in a false tier.</summary>
     public IReadOnlyList<Length> Layers => Tier.IsFalse ? []
-        : Tier.Form is { LayerHeights: { Count: > 0 } own } ? own : [.. Enumerable.Repeat(LayerHeight, Tier.Layers)];
+        : Tier.Special is { LayerHeights: { Count: > 0 } own } ? own : [.. Enumerable.Repeat(LayerHeight, Tier.Layers)];
 
     /// <summary>Buttercream in the rings that hold the fillings in; the fillings are so much less.</summary>
     public Volume Dam { get; init; }
@@ -56,7 +56,7 @@ public sealed record TierBuild(
     public PasteSheet? Paste { get; init; }
 
     /// <summary>Free height below it, on pillars or a separator.</summary>
-    public Length Separator => Tier.Form?.Separator ?? default;
+    public Length Separator => Tier.Special?.Separator ?? default;
 
     /// <summary>One layer of sponge: the bare height less the fillings, shared out.</summary>
     public Length LayerHeight => (Tier.Height - (FillingHeight * Fillings)) * (1m / Tier.Layers);

@@ -33,7 +33,7 @@ public sealed record Supports(int Count, Length Length, Length RingDiameter)
     /// </summary>
     /// <param name="height">Of the carrying tier with its coat.</param>
     internal static Supports For(CakeTier carrying, CakeTier carried, Length height) =>
-        For(Circle(carrying), Circle(carried), height + (carried.Form?.Separator ?? default));
+        For(Circle(carrying), Circle(carried), height + (carried.Special?.Separator ?? default));
 
     private static Length Circle(CakeTier tier) => tier.Shape is Round round ? round.Diameter : Measures.Length.FromMillimetres(Math.Round((decimal)tier.Shape.Inside, 3));
 

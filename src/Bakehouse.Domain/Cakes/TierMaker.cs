@@ -12,10 +12,10 @@ internal sealed class TierMaker(IReadOnlyList<CakeTier> tiers, Finish finish, Ca
     {
         var inside = new TierInside(tier, figures);
         var coats = new TierCoats(tier, finish, figures);
-        var form = tier.Form ?? new TierForm();
+        var special = tier.Special ?? new TierSpecial();
         var (dessert, coffee) = tier.IsFalse ? (0, 0) : (Portions(tier, Cut.Dessert), Portions(tier, Cut.Coffee));
-        var beads = Trim.Bead(tier.Shape, form.FootBead) + Trim.Bead(tier.Shape, form.TopBead);
-        var drip = Trim.Drip(tier.Shape, form.Drip);
+        var beads = Trim.Bead(tier.Shape, special.FootBead) + Trim.Bead(tier.Shape, special.TopBead);
+        var drip = Trim.Drip(tier.Shape, special.Drip);
         return new TierBuild(
             tier,
             inside.Pans,
@@ -54,13 +54,13 @@ internal sealed class TierInside
         var shape = tier.Shape;
         Fillings = tier.IsFalse ? 0 : tier.Layers - 1;
         var between = figures.FillingThickness * Fillings;
-        Dam = (tier.Form?.Dam.Millimetres ?? 0) > 0 ? shape.RingInside(tier.Form!.Dam) * between : Volume.Zero;
+        Dam = (tier.Special?.Dam.Millimetres ?? 0) > 0 ? shape.RingInside(tier.Special!.Dam) * between : Volume.Zero;
         Filling = (shape.Area * between) - Dam;
         var body = (shape.Area * tier.Height) - (shape.Area * between);
         Sponge = tier.IsFalse ? Volume.Zero : body;
         Mass = tier.IsFalse ? figures.FoamDensity * body : (figures.Sponge(tier.Sponge) * Sponge) + (figures.Filling(tier.Filling) * Filling);
         Pans = tier.IsFalse ? TierPans.None
-            : tier.Form is { LayerHeights: { Count: > 0 } own } ? TierPans.Each(shape, tier.Height, own, figures)
+            : tier.Special is { LayerHeights: { Count: > 0 } own } ? TierPans.Each(shape, tier.Height, own, figures)
             : TierPans.Of(shape, tier.Height, tier.Layers, figures);
     }
 
@@ -84,12 +84,12 @@ internal sealed class TierCoats
     public TierCoats(CakeTier tier, Finish finish, CakeFigures figures)
     {
         var (shape, crumb) = (tier.Shape, figures.CrumbThickness);
-        var onTop = tier.Form?.Paste ?? figures.CoatFor(finish);
+        var onTop = tier.Special?.Paste ?? figures.CoatFor(finish);
         Crumb = Coat.On(shape, tier.Height, crumb).All;
-        Final = tier.Form?.Paste is null ? Coat.Over(shape, tier.Height, crumb, onTop).All : Volume.Zero;
-        Seen = Final > Volume.Zero || tier.Form?.Paste is not null ? Final : Crumb;
+        Final = tier.Special?.Paste is null ? Coat.Over(shape, tier.Height, crumb, onTop).All : Volume.Zero;
+        Seen = Final > Volume.Zero || tier.Special?.Paste is not null ? Final : Crumb;
         Finished = new FinishedSize(shape.Wide + ((crumb + onTop) * 2), tier.Height + crumb + onTop);
-        Paste = tier.Form?.Paste is { } thickness ? Sheet(tier, crumb, thickness) : null;
+        Paste = tier.Special?.Paste is { } thickness ? Sheet(tier, crumb, thickness) : null;
     }
 
     public Volume Crumb { get; }

@@ -97,13 +97,13 @@ public sealed record CakeTier(
     Guid Id, Length Diameter, Length Height, int Layers, string Sponge, string Filling, IReadOnlyList<CoatColour> Colours)
 {
     /// <summary>What makes it other than a plain round tier of equal layers; null if nothing does.</summary>
-    public TierForm? Form { get; init; }
+    public TierSpecial? Special { get; init; }
 
     /// <summary>Its outline without coats. Throws where <see cref="BuildProblems"/> names a problem of it.</summary>
-    public Shape Shape => Form?.Outline?.ToShape() ?? new Round(Diameter);
+    public Shape Shape => Special?.Outline?.ToShape() ?? new Round(Diameter);
 
     /// <summary>True for foam: it takes no batter, and nobody eats it.</summary>
-    public bool IsFalse => Form?.IsFalse == true;
+    public bool IsFalse => Special?.IsFalse == true;
 }
 
 /// <summary>A colour of the coat, its swatch as #RRGGBB and its share of that coat, 0 to 1.</summary>

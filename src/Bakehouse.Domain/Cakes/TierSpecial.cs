@@ -3,7 +3,7 @@ namespace Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 
 /// <summary>What makes a tier other than a plain round one of equal layers. Everything left out is as usual.</summary>
-public sealed record TierForm
+public sealed record TierSpecial
 {
     /// <summary>From above; null for a round of the tier's diameter. Its <see cref="Outline.Wide"/> is the tier's diameter.</summary>
     public Outline? Outline { get; init; }

@@ -6,7 +6,7 @@ using Bakehouse.Domain.Orders;
 using CsCheck;
 
 /// <summary>Tiers that are not plain: other outlines, unequal layers, false tiers, separators, rings, paste, trims.</summary>
-public sealed class TierFormTests
+public sealed class TierSpecialTests
 {
     private static readonly CakeFigures Usual = CakeFigures.Usual;
 
@@ -14,7 +14,7 @@ public sealed class TierFormTests
     [Fact]
     public void A_square_tier_is_built_by_its_own_area()
     {
-        var build = Sheet(Tier(8, new TierForm { Outline = new Outline(OutlineKind.Square, In(8)) })).Tiers[0];
+        var build = Sheet(Tier(8, new TierSpecial { Outline = new Outline(OutlineKind.Square, In(8)) })).Tiers[0];
         Assert.Equal(256, (build.Sponge + build.Filling).CubicInches, 1e-6);
         Assert.Equal(128, build.Pans.AllBatter.CubicInches, 1e-6);
         Assert.Equal((32, 20), (build.Coffee, build.Dessert));
@@ -34,7 +34,7 @@ public sealed class TierFormTests
     {
         Length[] layers = [In(1), In(2), In(0.5m)];
         var even = Sheet(Tier(8, null, 3)).Tiers[0];
-        var own = Sheet(Tier(8, new TierForm { LayerHeights = layers }, 3)).Tiers[0];
+        var own = Sheet(Tier(8, new TierSpecial { LayerHeights = layers }, 3)).Tiers[0];
         Assert.Equal(even.Pans.AllBatter.Millilitres, own.Pans.AllBatter.Millilitres, 6);
         Assert.Equal(layers, own.Layers);
         Assert.True(own.Pans.Own[1] > own.Pans.Own[0]);
@@ -43,7 +43,7 @@ public sealed class TierFormTests
     [Fact]
     public void A_false_tier_is_coated_and_eaten_by_nobody()
     {
-        var sheet = Sheet(Tier(10), Tier(8, new TierForm { IsFalse = true }), Tier(6));
+        var sheet = Sheet(Tier(10), Tier(8, new TierSpecial { IsFalse = true }), Tier(6));
         var foam = sheet.Tiers[1];
         Assert.Equal((0, 0, 0, Volume.Zero, Volume.Zero), (foam.Dessert, foam.Coffee, foam.Pans.Count, foam.Sponge, foam.Filling));
         Assert.Equal(Sheet(Tier(8)).Tiers[0].Coat, foam.Coat);
@@ -54,7 +54,7 @@ public sealed class TierFormTests
     [Fact]
     public void A_separator_lifts_what_stands_on_it_and_lengthens_the_supports()
     {
-        var (plain, lifted) = (Sheet(Tier(10), Tier(6)), Sheet(Tier(10), Tier(6, new TierForm { Separator = In(3) })));
+        var (plain, lifted) = (Sheet(Tier(10), Tier(6)), Sheet(Tier(10), Tier(6, new TierSpecial { Separator = In(3) })));
         Assert.Equal(plain.Height + In(3), lifted.Height);
         Assert.Equal(plain.Tiers[0].Supports!.Length + In(3), lifted.Tiers[0].Supports!.Length);
         Assert.True(lifted.CentreOfGravity > plain.CentreOfGravity);
@@ -64,7 +64,7 @@ public sealed class TierFormTests
     [Fact]
     public void A_ring_takes_the_place_of_filling()
     {
-        var ringed = Sheet(Tier(8, new TierForm { Dam = In(0.5m) }) with { Filling = "lemon-curd" }).Tiers[0];
+        var ringed = Sheet(Tier(8, new TierSpecial { Dam = In(0.5m) }) with { Filling = "lemon-curd" }).Tiers[0];
         Assert.Equal(Math.PI / 4 * 15 * 0.25, ringed.Dam.CubicInches, 1e-6);
         Assert.Equal(Math.PI * 16 * 0.25, (ringed.Dam + ringed.Filling).CubicInches, 1e-6);
         Assert.Equal((ringed.Crumb + ringed.Coat + ringed.Dam).Millilitres, ringed.Icing.Millilitres, 6);
@@ -74,7 +74,7 @@ public sealed class TierFormTests
     [Fact]
     public void Paste_takes_the_place_of_the_final_coat()
     {
-        var build = Sheet(Tier(8, new TierForm { Paste = PasteSheet.Usual })).Tiers[0];
+        var build = Sheet(Tier(8, new TierSpecial { Paste = PasteSheet.Usual })).Tiers[0];
         Assert.Equal(Volume.Zero, build.Coat);
         Assert.True(build.Paste!.OnCake < Mass.FromKilograms(0.68m) && build.Paste.Rolled > Mass.FromKilograms(0.68m), build.Paste.ToString());
         Assert.Equal(Length.FromInches(8) + Length.FromMillimetres(12), build.Finished.Diameter);
@@ -83,7 +83,7 @@ public sealed class TierFormTests
     [Fact]
     public void Beads_and_drips_are_counted_and_weighed()
     {
-        var (plain, trimmed) = (Sheet(Tier(8)).Tiers[0], Sheet(Tier(8, new TierForm { FootBead = In(0.5m), Drip = In(1) })).Tiers[0]);
+        var (plain, trimmed) = (Sheet(Tier(8)).Tiers[0], Sheet(Tier(8, new TierSpecial { FootBead = In(0.5m), Drip = In(1) })).Tiers[0]);
         Assert.Equal(Math.PI * 8 * Math.PI / 16, trimmed.Beads.CubicInches, 1e-6);
         Assert.Equal((plain.Icing + trimmed.Beads).Millilitres, trimmed.Icing.Millilitres, 6);
         Assert.True(trimmed.Drip > Volume.Zero && trimmed.Mass > plain.Mass);
@@ -95,9 +95,9 @@ public sealed class TierFormTests
     {
         CakeTier[] tiers =
         [
-            Tier(8, new TierForm { LayerHeights = [In(1)], Paste = Length.FromMillimetres(20) }),
-            Tier(8, new TierForm { Outline = new Outline(OutlineKind.Square, In(9)), Dam = In(6) }),
-            Tier(8, new TierForm { Outline = new Outline(OutlineKind.Petal, In(8), Lobes: 3) }),
+            Tier(8, new TierSpecial { LayerHeights = [In(1)], Paste = Length.FromMillimetres(20) }),
+            Tier(8, new TierSpecial { Outline = new Outline(OutlineKind.Square, In(9)), Dam = In(6) }),
+            Tier(8, new TierSpecial { Outline = new Outline(OutlineKind.Petal, In(8), Lobes: 3) }),
         ];
         var problems = BuildProblems.Of(tiers, Usual);
         Assert.Equal(["Tier 1", "Tier 1", "Tier 1", "Tier 2", "Tier 2", "Tier 3"], problems.Select(p => p.Where));
@@ -109,7 +109,7 @@ public sealed class TierFormTests
     public void Any_form_gives_a_sheet_or_says_why_not()
     {
         var outline = Gen.Select(Gen.Enum<OutlineKind>(), Gen.Int[1, 20], Gen.Int[1, 20], Gen.Int[2, 18], Gen.Int[0, 3].Select(i => Drawn[i]), (k, w, d, l, s) => new Outline(k, In(w), d > 18 ? null : In(d), l, s));
-        var form = Gen.Select(outline, Gen.Bool, Gen.Int[0, 80], Gen.Int[0, 60], Gen.Int[0, 12], Gen.Int[0, 20], (o, foam, apart, dam, paste, bead) => new TierForm
+        var form = Gen.Select(outline, Gen.Bool, Gen.Int[0, 80], Gen.Int[0, 60], Gen.Int[0, 12], Gen.Int[0, 20], (o, foam, apart, dam, paste, bead) => new TierSpecial
         {
             Outline = o, IsFalse = foam, Separator = Mm(apart), Dam = Mm(dam), Paste = paste == 0 ? null : Mm(paste), FootBead = Mm(bead), TopBead = Mm(bead), Drip = Mm(dam),
         });
@@ -132,8 +132,8 @@ public sealed class TierFormTests
 
     private static BuildSheet Sheet(params CakeTier[] tiers) => BuildSheet.Of(tiers, Finish.Smooth, Usual);
 
-    private static CakeTier Tier(int inches, TierForm? form = null, int layers = 2) =>
-        new(new Guid(inches, 0, 0, new byte[8]), In(inches), In(4), layers, "vanilla", "buttercream", [new CoatColour("Ivory", "#F7F0E1", 1)]) { Form = form };
+    private static CakeTier Tier(int inches, TierSpecial? form = null, int layers = 2) =>
+        new(new Guid(inches, 0, 0, new byte[8]), In(inches), In(4), layers, "vanilla", "buttercream", [new CoatColour("Ivory", "#F7F0E1", 1)]) { Special = form };
 
     private static Length In(decimal inches) => Length.FromInches(inches);
 
