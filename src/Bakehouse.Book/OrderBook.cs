@@ -119,6 +119,9 @@ public sealed partial class OrderBook : IBook, IDisposable
     public Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default) => Read(book => CakeLog.Of(book, order), cancel);
 
     /// <inheritdoc/>
+    public Task<IReadOnlyList<RecipeVersion>> RecipeHistory(string recipe, CancellationToken cancel = default) => Read(book => RecipeLog.Of(book, recipe), cancel);
+
+    /// <inheritdoc/>
     public Task<string?> Draft(string device, CancellationToken cancel = default) =>
         Read(book => book.Drafts.AsNoTracking().FirstOrDefault(d => d.Device == device)?.Text, cancel);
 

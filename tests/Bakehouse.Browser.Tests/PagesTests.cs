@@ -15,10 +15,14 @@ public sealed class PagesTests(OpenShop open) : IClassFixture<OpenShop>
         get
         {
             var data = new TheoryData<string, string, int, int>();
-            foreach (var (name, path) in ((string, string)[])[("order", "/order"), ("cakes", "/cakes"), ("one-cake", "/cakes/405"), ("week", "/week"), ("kitchen", "/kitchen?for=all"), ("card", $"/kitchen/step/{Stacking}"), ("wrong", "/kitchen/wrong"), ("shop", "/shop"), ("well", "/well"), ("who", "/who"), ("calendar", "/calendar")])
+            foreach (var (name, path) in ((string, string)[])[("order", "/order"), ("cakes", "/cakes"), ("one-cake", "/cakes/405"), ("week", "/week"), ("kitchen", "/kitchen?for=all"), ("card", $"/kitchen/step/{Stacking}"), ("wrong", "/kitchen/wrong"), ("recipes", "/recipes/vanilla"), ("ingredient", "/recipes/ingredient/butter"), ("shop", "/shop"), ("well", "/well"), ("who", "/who"), ("calendar", "/calendar")])
             {
                 data.Add(name, path, 1280, 800);
                 data.Add(name, path, 390, 844);
+                if (path.StartsWith("/recipes", StringComparison.Ordinal))
+                {
+                    data.Add(name, path, 1024, 768); // three columns become two
+                }
             }
 
             return data;

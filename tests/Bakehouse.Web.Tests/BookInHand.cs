@@ -84,6 +84,11 @@ public sealed class BookInHand : IBook
 
     public Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default) => Task.FromResult<IReadOnlyList<CakeLine>>([]);
 
+    /// <summary>What is known of older recipes.</summary>
+    public IReadOnlyList<RecipeVersion> Recipes { get; set; } = [];
+
+    public Task<IReadOnlyList<RecipeVersion>> RecipeHistory(string recipe, CancellationToken cancel = default) => Task.FromResult<IReadOnlyList<RecipeVersion>>([.. Recipes.Where(r => r.Recipe.Id == recipe)]);
+
     public Task<string?> Draft(string device, CancellationToken cancel = default) => Task.FromResult(drafts.GetValueOrDefault(device));
 
     public Task<IReadOnlyList<OrderFound>> Find(string question, CancellationToken cancel = default) =>

@@ -17,6 +17,7 @@ public sealed class RightsTests
             ["week"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
             ["kitchen"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
             ["calendar"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter, Role.Driver],
+            ["recipes"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
             ["shop"] = [Role.Owner],
             ["well"] = [Role.Owner],
             ["nowhere"] = [],

@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Entries;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Allergens;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 
@@ -18,6 +19,7 @@ internal static class RecipesLookedAtEntry
         var problems = Locks(command.Packs, book).ToList();
         if (problems.Count == 0)
         {
+            problems.AddRange(ReadAnew(after, book.Using(command.Packs), desk));
             problems.AddRange(AllergyChecks.Problems(after, book.Using(command.Packs), desk.Shop));
         }
 
@@ -25,6 +27,15 @@ internal static class RecipesLookedAtEntry
         var others = command.Move || !command.Packs.ToHashSet().SetEquals(order.MadeFrom?.Packs ?? []);
         return (after with { Statement = others && order.Statement is { } said ? said with { ReadBackBy = null, ReadBack = null } : order.Statement }, problems);
     });
+
+    /// <summary>Packs that stay in use and whose label, read again, says something else: what was known of them no longer counts.</summary>
+    private static IEnumerable<Problem> ReadAnew(Order order, Cookbook book, Desk desk) =>
+        from id in CakeContents.Of(order, book, desk.Shop.Allergens, CakeFigures.Of(desk.Shop))?.Uses(book) ?? []
+        let ingredient = book.Ingredient(id)
+        let pack = ingredient.InUse
+        let now = desk.State.Cookbook.Ingredient(id)?.Packs.FirstOrDefault(p => p.Lot == pack?.Lot)
+        where pack?.Facts is { } facts && now is not null && !facts.Says(now.Facts)
+        select new Problem("pack", Problem.Shown($"{ingredient.Name} {pack.Lot}".Trim()), "Its label was read anew since, and says something else.", "Make the cake from the new recipes.");
 
     private static IEnumerable<Problem> Locks(IReadOnlyList<PackLock> packs, Cookbook book) => packs
         .Where(p => book.Ingredient(p.Ingredient)?.Packs.Any(k => k.Lot == p.Lot) != true || packs.Count(k => k.Ingredient == p.Ingredient) > 1)

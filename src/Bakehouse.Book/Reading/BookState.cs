@@ -137,6 +137,9 @@ public interface IBook
     /// <summary>What was said about the steps of an order, oldest first: ticks, those taken back or corrected, answers to rings.</summary>
     Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default);
 
+    /// <summary>Every version of a recipe, newest first; empty if there is no such recipe.</summary>
+    Task<IReadOnlyList<RecipeVersion>> RecipeHistory(string recipe, CancellationToken cancel = default);
+
     /// <summary>The draft kept for this device, or null.</summary>
     Task<string?> Draft(string device, CancellationToken cancel = default);
 

@@ -33,4 +33,8 @@ public sealed record AllergenFacts(IReadOnlyList<string> Has, IReadOnlyList<stri
         : May.Contains(allergen) ? AllergenStatus.May
         : HasNot.Contains(allergen) ? AllergenStatus.HasNot
         : AllergenStatus.Unknown;
+
+    /// <summary>True if the other says the same of every allergen.</summary>
+    public bool Says(AllergenFacts? other) => other is not null && SulphitesMgPerKg == other.SulphitesMgPerKg
+        && Has.ToHashSet(StringComparer.Ordinal).SetEquals(other.Has) && May.ToHashSet(StringComparer.Ordinal).SetEquals(other.May) && HasNot.ToHashSet(StringComparer.Ordinal).SetEquals(other.HasNot);
 }

@@ -34,6 +34,9 @@ public sealed record CakeContents(IReadOnlyList<TierContents> Tiers, Contents Wh
     public IReadOnlyList<(string Allergen, IReadOnlyList<string> In)> NotKnown(AllergenRules rules) =>
         [.. rules.MustKnow.Where(a => Whole.Status(a) == AllergenStatus.Unknown).Select(a => (a, Whole.In(a)))];
 
+    /// <summary>Ids of all ingredients in it, by the recipes of that cookbook.</summary>
+    public IReadOnlyCollection<string> Uses(Cookbook book) => Tiers.SelectMany(t => t.Parts).SelectMany(p => book.Needs(p.Recipe).Keys).ToHashSet(StringComparer.Ordinal);
+
     private static TierContents Of(CakeTier tier, IReadOnlyList<CakePart> parts, Cookbook book, AllergenRules rules)
     {
         var made = parts.Select(p => (Part: p, Recipe: book.Recipe(p.Recipe))).ToList();

@@ -20,6 +20,7 @@ public static class Rights
         ["week"] = Planners,
         ["kitchen"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
         ["calendar"] = Everybody,
+        ["recipes"] = Planners,
         ["shop"] = [Role.Owner],
         ["well"] = [Role.Owner],
     };
@@ -29,7 +30,7 @@ public static class Rights
 
     /// <summary>The labels of the bar in their order: path and words.</summary>
     public static IReadOnlyList<(string Path, string Words)> Labels { get; } =
-        [("order", "Take an order"), ("cakes", "The cakes"), ("week", "The week"), ("kitchen", "The kitchen"), ("shop", "Shop")];
+        [("order", "Take an order"), ("cakes", "The cakes"), ("week", "The week"), ("kitchen", "The kitchen"), ("recipes", "Recipes"), ("shop", "Shop")];
 
     /// <summary>The row of a page: the first word of its path, "" for the door.</summary>
     public static string RowOf(Type page)

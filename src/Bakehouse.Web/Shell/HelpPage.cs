@@ -47,6 +47,15 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
             "Is all well?",
             "Each line is something that the shop relies on. The worst mark stands at the top. Where something is to be done, it is said in bold.",
             [("How do I get copies on another disk?", ["Plug it in.", "Start Bakehouse with --Copies:Second= and the folder on it.", "Look here after an hour."])]),
+        ["recipes"] = new(
+            "Recipes",
+            "What a cake contains is worked out from the recipes and from the labels of your packs. A planned cake keeps the recipes that it was taken with. A change shows which cakes it touches before it is written.",
+            [
+                ("How do I weigh out?", ["Open the recipe.", "Write the grams, or choose the tier of a cake."]),
+                ("A new pack has come", ["Open the ingredient.", "Write the mark of the pack and read its whole label.", "Tap Use this pack."]),
+                ("A cake waits for a look", ["Open it by the link at the right.", "Read what it contains now.", "Make it from the new recipes, or keep its own."]),
+                ("How do I change a recipe?", ["Open it, tap Change this recipe.", "Say why.", "Look at the cakes that it touches, then write it."]),
+            ]),
         ["shop"] = new(
             "Shop",
             "What stands here decides what can be promised. Sizes are inside sizes, measured with a tape. A change counts from the next plan on.",

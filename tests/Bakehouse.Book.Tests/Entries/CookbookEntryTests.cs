@@ -112,6 +112,32 @@ public sealed class CookbookEntryTests : IDisposable
     }
 
     [Fact]
+    public async Task A_label_read_anew_counts_for_cakes_of_that_pack_whatever_recipes_they_keep()
+    {
+        await Accepted(BookOnDisk.Recipes());
+        var order = (await Accepted(Write(BookOnDisk.Order()))).Order!;
+        var notIn = new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "walnuts", new Pack("sample", AllergenFacts.Only("walnuts", "sesame")));
+        Assert.Empty((await Accepted(notIn)).Message);
+        await Accepted(new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "sugar", new Pack("sample", AllergenFacts.Only("sesame"))));
+        var kept = await disk.Enter(new LookAtRecipes(BookOnDisk.NewId(), "ines", "counter", order.Id, order.Version, false, []));
+        Assert.Equal((AnswerKind.Refused, "Sugar, granulated sample"), (kept.Kind, Assert.Single(kept.Problems).Value));
+        await Accepted(new LookAtRecipes(BookOnDisk.NewId(), "ines", "counter", order.Id, order.Version, true, []));
+        Assert.Equal(AllergenStatus.Has, Contained(order.Id).Whole.Status("sesame"));
+    }
+
+    [Fact]
+    public async Task Versions_of_a_recipe_are_read_with_their_reasons_the_newest_first()
+    {
+        await Accepted(BookOnDisk.Recipes());
+        await Accepted(Changed(Recipe("lemon") with { Notes = "Two" }));
+        await Accepted(Changed(Recipe("vanilla") with { Notes = "Three" }));
+        var versions = await disk.Book.RecipeHistory("vanilla", TestContext.Current.CancellationToken);
+        Assert.Equal([(2, "Three", "Tried it"), (1, "", versions[1].Why)], versions.Select(v => (v.Recipe.Version, v.Recipe.Notes, v.Why)));
+        Assert.Equal("ines", versions[0].Person);
+        Assert.Empty(await disk.Book.RecipeHistory("moon-dust", TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
     public async Task What_must_be_avoided_is_weighed_before_an_order_is_taken_and_a_day_may_be_kept()
     {
         await Accepted(BookOnDisk.Recipes());
