@@ -42,11 +42,11 @@ public static class CakeParts
     private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, CakeFigures figures)
     {
         var tier = build.Tier;
-        var coat = figures.IcingDensity * (build.Crumb + build.Coat);
+        var coat = figures.IcingDensity * (build.Crumb + build.Coat + build.Dam + build.Beads);
         var batter = Density.FromGramsPerMillilitre((double)(Sponge.Of(tier.Sponge)?.BatterDensity ?? 1)) * build.Pans.AllBatter;
         List<CakePart> parts =
         [
-            new(tier.Sponge, Sponge.Of(tier.Sponge)?.Name ?? tier.Sponge, batter),
+            .. tier.IsFalse ? [] : new[] { new CakePart(tier.Sponge, Sponge.Of(tier.Sponge)?.Name ?? tier.Sponge, batter) },
             new(Coat, "Coat", coat),
             new(Of(decoration), $"{decoration} decoration", Mass.FromGrams(0)),
             new(Tins, "Grease for tins", Mass.FromGrams(GreasePerTin * build.Pans.Count)),

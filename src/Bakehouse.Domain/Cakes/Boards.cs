@@ -32,6 +32,15 @@ public sealed record Board(Length Diameter, Length Thickness)
         ? Straight(slab, figures.WorkingBoardMargin, figures.DrumThickness)
         : Working(Length.FromMillimetres(Math.Round((decimal)tier.Around, 3)), figures);
 
+    /// <summary>Sizes in which round and square boards are sold: even inches, 4 to 20 (common practice, no source).</summary>
+    public static IReadOnlyList<Length> Sold { get; } = [.. Enumerable.Range(2, 9).Select(i => Length.FromInches(2 * i))];
+
+    /// <summary>The smallest size that is sold and takes this one; it is trimmed down to it where it is larger. Null if none is so large.</summary>
+    public Length? BoughtAs => Sold.Where(s => s >= Diameter && s >= Shape.Deep).Select(s => (Length?)s).FirstOrDefault();
+
+    /// <summary>True if the board that is sold must be cut down to this one.</summary>
+    public bool IsTrimmed => Cut is not null and not Slab || (BoughtAs is { } bought && bought > Diameter);
+
     private static Board Straight(Slab on, Length margin, Length thickness) =>
         new(on.Width + margin, thickness) { Cut = new Slab(on.Width + margin, on.Depth + margin) };
 
@@ -58,6 +67,14 @@ public sealed record Box(Length Width, Length Height)
     /// <summary>The same for a board of any outline: square inside by its wider way.</summary>
     public static Box For(Board board, Length highestPoint, CakeFigures figures) =>
         For(board.Shape.Deep > board.Shape.Wide ? board.Shape.Deep : board.Shape.Wide, highestPoint, figures);
+
+    /// <summary>Boxes that are sold for one cake, inside, by width (common practice, no source).</summary>
+    public static IReadOnlyList<Box> Sold { get; } = [In(8, 4), In(10, 5), In(11, 5), In(12, 6), In(14, 6)];
+
+    /// <summary>The smallest box that is sold and takes as much; null if a larger one must be made or bought tall.</summary>
+    public Box? AsSold => Sold.FirstOrDefault(b => b.Width >= Width && b.Height >= Height);
+
+    private static Box In(int wide, int high) => new(Length.FromInches(wide), Length.FromInches(high));
 
     private static Length WholeInches(Length length) => Length.FromInches(Math.Ceiling(length.Inches));
 }

@@ -26,6 +26,12 @@ public sealed record CakeFigures
     /// </summary>
     public double Fill { get; init; } = 0.5;
 
+    /// <summary>
+    /// Butter cakes lie between these, g/mL: 0.35 to 0.45 (weights of two-layer cakes of 8 to 9 in without frosting, USDA SR28, layers
+    /// of 1.5 in).
+    /// </summary>
+    public static readonly (double Least, double Most) ButterCakes = (0.35, 0.45);
+
     /// <summary>How many times its batter a baked cake fills: 2, half rises to a whole (see <see cref="Fill"/>).</summary>
     public double Rise => 1 / Fill;
 

@@ -37,6 +37,9 @@ public sealed record Supports(int Count, Length Length, Length RingDiameter)
 
     private static Length Circle(CakeTier tier) => tier.Shape is Round round ? round.Diameter : Measures.Length.FromMillimetres(Math.Round((decimal)tier.Shape.Inside, 3));
 
+    /// <summary>From one support to its neighbour, in a straight line: 2·r·sin(π/n), to the thousandth of a millimetre.</summary>
+    public Length Apart => Measures.Length.FromMillimetres(Math.Round((decimal)((double)RingDiameter.Millimetres * Math.Sin(Math.PI / Count)), 3));
+
     /// <summary>Angles of the supports in degrees; the first lies in the plane of the half cut.</summary>
     public IEnumerable<double> Angles => Enumerable.Range(0, Count).Select(k => 360.0 * k / Count);
 }

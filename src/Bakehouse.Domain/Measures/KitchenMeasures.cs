@@ -20,4 +20,10 @@ public static class KitchenMeasures
 
     /// <summary>Metric cup, 250 mL (common practice, no source).</summary>
     public static Volume MetricCup { get; } = Volume.FromMillilitres(250);
+
+    /// <summary>Tablespoon, teaspoon and fluid ounce of the US nutrition label: 15, 5, 30 mL (21 CFR 101.9(b)(5)(viii)).</summary>
+    public static readonly (Volume Tablespoon, Volume Teaspoon, Volume FluidOunce) Label = (Volume.FromMillilitres(15), Volume.FromMillilitres(5), Volume.FromMillilitres(30));
+
+    /// <summary>Imperial fluid ounce, 28.4130625 mL: a hundred-and-sixtieth of a gallon of 4.54609 L (Weights and Measures Act 1985, from memory).</summary>
+    public static Volume ImperialFluidOunce { get; } = Volume.FromLitres(4.54609 / 160);
 }

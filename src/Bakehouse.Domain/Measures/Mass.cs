@@ -6,6 +6,9 @@ namespace Bakehouse.Domain.Measures;
 /// </summary>
 public readonly record struct Mass : IComparable<Mass>
 {
+    /// <summary>Grams in an ounce, exact.</summary>
+    public const decimal GramsInOunce = 28.349523125m;
+
     private Mass(decimal grams)
     {
         if (grams < 0)
@@ -21,6 +24,12 @@ public readonly record struct Mass : IComparable<Mass>
 
     /// <summary>Kilograms.</summary>
     public decimal Kilograms => Grams / 1000;
+
+    /// <summary>Avoirdupois ounces.</summary>
+    public decimal Ounces => Grams / GramsInOunce;
+
+    /// <summary>A mass of so many avoirdupois ounces.</summary>
+    public static Mass FromOunces(decimal ounces) => new(ounces * GramsInOunce);
 
     /// <summary>A mass of so many grams.</summary>
     public static Mass FromGrams(decimal grams) => new(grams);

@@ -9,6 +9,15 @@ public static class Eggs
     public static IReadOnlyList<KitchenWeight> Sizes { get; } =
         [new("small", 38), new("medium", 44), new("large", 50), new("extra large", 56), new("jumbo", 63)];
 
+    /// <summary>Least net weight of a dozen in the shell, ounces (USDA weight classes): a class is set by the dozen, one egg may be lighter.</summary>
+    public static IReadOnlyList<(string Size, decimal DozenOunces)> InShell { get; } =
+        [("peewee", 15), ("small", 18), ("medium", 21), ("large", 24), ("extra large", 27), ("jumbo", 30)];
+
+    /// <summary>Grams of one egg in the shell at the least weight of its class. Throws for a size that is none.</summary>
+    public static Mass EachInShell(string size) => InShell.FirstOrDefault(e => e.Size == size) is { Size: not null } found
+        ? Mass.FromOunces(found.DozenOunces / 12)
+        : throw new ArgumentOutOfRangeException(nameof(size), size, "No such class of egg.");
+
     /// <summary>Eggs of a size for so much whole egg, rounded up. Throws for a size that is none.</summary>
     public static int For(Mass edible, string size) => (int)decimal.Ceiling(edible.Grams / Grams(size));
 

@@ -30,6 +30,14 @@ public sealed class MeasuresTests
     }
 
     [Fact]
+    public void Ounces_agree_with_UnitsNet()
+    {
+        Assert.Equal(UnitsNet.Mass.FromOunces(16).Grams, (double)Mass.FromOunces(16).Grams, 9);
+        Assert.Equal(UnitsNet.Mass.FromGrams(100).Ounces, (double)Mass.FromGrams(100).Ounces, 9);
+        Assert.Equal(UnitsNet.Volume.FromImperialOunces(1).Milliliters, KitchenMeasures.ImperialFluidOunce.Millilitres, 9);
+    }
+
+    [Fact]
     public void Areas_agree_with_UnitsNet()
     {
         var inches = UnitsNet.Area.FromSquareInches(50.2654824574);

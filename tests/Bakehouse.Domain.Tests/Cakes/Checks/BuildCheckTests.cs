@@ -4,15 +4,17 @@ namespace Bakehouse.Domain.Tests.Cakes.Checks;
 public sealed class BuildCheckTests
 {
     /// <summary>Rows that are not compared.</summary>
-    private static readonly Dictionary<string, string> LeftOut = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, string> LeftOut = new (string Ids, string Why)[]
     {
-        ["D-CAKE-N"] = "a firmness in newtons says nothing as long as the area of the probe is not told with it",
-    };
+        ("D-CAKE-N", "a firmness in newtons says nothing as long as the area of the probe is not told with it"),
+        ("P-HT-*", "strips cut without waste: nothing in the shop is cut into strips, and no layout is asked for the least height of one"),
+        ("P-BW1-20-*", "fewest bins for many rectangles: which shelf takes what is the planner's choice, and no part of it counts bins"),
+    }.SelectMany(left => CheckRow.All.Where(r => Covers(left.Ids, r.Id)).Select(r => (r.Id, left.Why))).ToDictionary(l => l.Id, l => l.Why, StringComparer.Ordinal);
 
     private static readonly IReadOnlyList<(string Id, Action<CheckRow> Check)> Checks =
-        [.. ShapeRows.All, .. PortionRows.All, .. CoatRows.All];
+        [.. ShapeRows.All, .. PortionRows.All, .. CoatRows.All, .. MeasureRows.All, .. StructureRows.All, .. MoveRows.All, .. BoardRows.All, .. PackingRows.All, .. MoneyRows.All, .. Golden.All];
 
-    public static IEnumerable<TheoryDataRow<string>> Rows => CheckRow.All.Where(r => !NotYet(r.Id) && !LeftOut.ContainsKey(r.Id)).Select(r => new TheoryDataRow<string>(r.Id) { TestDisplayName = r.ToString() });
+    public static IEnumerable<TheoryDataRow<string>> Rows => CheckRow.All.Where(r => !LeftOut.ContainsKey(r.Id)).Select(r => new TheoryDataRow<string>(r.Id) { TestDisplayName = r.ToString() });
 
     public static IEnumerable<TheoryDataRow<string>> NotCompared => LeftOut.Select(l => new TheoryDataRow<string>(l.Key) { TestDisplayName = $"{l.Key} is left out: {l.Value}" });
 
@@ -34,14 +36,11 @@ public sealed class BuildCheckTests
     {
         var ids = CheckRow.All.Select(r => r.Id).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
-        var unchecked_ = ids.Where(id => !NotYet(id) && !LeftOut.ContainsKey(id) && Checks.Count(c => Covers(c.Id, id)) != 1).ToList();
+        var unchecked_ = ids.Where(id => !LeftOut.ContainsKey(id) && Checks.Count(c => Covers(c.Id, id)) != 1).ToList();
         Assert.True(unchecked_.Count == 0, $"neither compared once nor named: {string.Join(", ", unchecked_)}");
         var idle = Checks.Where(c => !ids.Exists(id => Covers(c.Id, id))).Select(c => c.Id).ToList();
         Assert.True(idle.Count == 0, $"checks without a row: {string.Join(", ", idle)}");
     }
-
-    // Families whose part of the sheet is still to be written.
-    private static bool NotYet(string id) => "IDMNBPFZ".Contains(id[0], StringComparison.Ordinal);
 
     // "S-R*-ring" stands for all ids that begin and end like it.
     private static bool Covers(string pattern, string id) => pattern.IndexOf('*', StringComparison.Ordinal) is var star && star < 0

@@ -1,0 +1,46 @@
+namespace Bakehouse.Domain.Prices;
+
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
+using static System.FormattableString;
+
+/// <summary>Boards, drum, box, supports and rod of a sheet at a shop's prices.</summary>
+internal sealed class PackagingCost(BuildSheet sheet, CostRates rates)
+{
+    private readonly List<CostLine> lines = [];
+    private readonly List<string> missing = [];
+
+    public (IReadOnlyList<CostLine> Lines, IReadOnlyList<string> Missing) Lines()
+    {
+        Sized("Drum", sheet.Drum.Diameter, rates.Drums);
+        foreach (var tier in sheet.Tiers.Skip(1))
+        {
+            Sized("Board", tier.Board.Diameter, rates.Boards);
+        }
+
+        Sized("Box", sheet.Box.Width, rates.Boxes);
+        Counted("Supports", sheet.Supports, rates.SupportEach);
+        Counted("Centre rod", sheet.Rods, rates.RodEach);
+        return (lines, missing);
+    }
+
+    private void Sized(string name, Length size, IReadOnlyList<SizePrice> prices)
+    {
+        if (prices.Where(p => p.Size >= size).MinBy(p => p.Size) is { } price)
+        {
+            lines.Add(new CostLine(CostKind.Packaging, name, Invariant($"{price.Size.Inches:0.#} in"), Cash.Rounded(price.Price)));
+        }
+        else
+        {
+            missing.Add(Invariant($"{name} {size.Inches:0.#} in"));
+        }
+    }
+
+    private void Counted(string name, int count, decimal each)
+    {
+        if (count > 0)
+        {
+            lines.Add(new CostLine(CostKind.Packaging, name, Invariant($"{count}"), Cash.Rounded(count * each)));
+        }
+    }
+}

@@ -1,0 +1,136 @@
+namespace Bakehouse.Domain.Tests.Prices;
+
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Prices;
+using Bakehouse.Domain.Recipes;
+using Bakehouse.Testing;
+using CsCheck;
+
+/// <summary>Cost and price of an order. Prices here are invented; the arithmetic is checked by hand and by laws. Published values stand in build-checks.csv.</summary>
+public sealed class PriceTests
+{
+    private static readonly Order Good = Bakehouse.Testing.Cakes.Good();
+    private static readonly BuildSheet Sheet = BuildSheet.Of(Good);
+    private static readonly CostRates Rates = new(
+        18, 14_600, 365, 0.30m, 0.15m, 5, Priced(Starter.Sample), Sizes(0.80m), Sizes(2.50m), Sizes(3.10m), 0.12m, 0.90m);
+
+    /// <summary>Three lines of 0.33 at 20 %: 0.21 rounded line by line, 0.20 on their sum (computed).</summary>
+    [Fact]
+    public void Tax_by_line_and_by_sum_may_differ()
+    {
+        Assert.Equal(0.21m, Cash.TaxOn([0.33m, 0.33m, 0.33m], 0.20m, byLine: true));
+        Assert.Equal(0.20m, Cash.TaxOn([0.33m, 0.33m, 0.33m], 0.20m, byLine: false));
+    }
+
+    [Fact]
+    public void The_lines_of_an_order_add_up_to_its_cost()
+    {
+        var cost = CakeCost.Of(Good, Sheet, Starter.Sample, 390, Rates);
+        Assert.Empty(cost.Unpriced);
+        Assert.Equal(cost.Cost, Enum.GetValues<CostKind>().Sum(cost.Of));
+        Assert.Equal((117.00m, 40.00m), (cost.Of(CostKind.Hands), cost.Of(CostKind.Overhead)));
+        // Drum, two boards, box, supports, rod.
+        Assert.Equal(2.50m + (2 * 0.80m) + 3.10m + (Sheet.Supports * 0.12m) + 0.90m, cost.Of(CostKind.Packaging));
+        Assert.Equal(0, cost.Price % 5);
+        Assert.True(cost.Price >= cost.Cost * 1.30m && cost.Floor < cost.Price && cost.Earned(cost.Floor) > 0);
+    }
+
+    /// <summary>What is weighed in is what the parts weigh: each gram of batter, filling and coat comes from some ingredient, none is lost.</summary>
+    [Fact]
+    public void Ingredients_weigh_what_the_parts_weigh()
+    {
+        var (grams, unknown) = IngredientNeeds.Of(Good, Sheet, Starter.Sample);
+        Assert.Empty(unknown);
+        decimal Raw(Domain.Allergens.CakePart part)
+        {
+            var recipe = Starter.Sample.Recipe(part.Recipe)!;
+            return part.Mass.Grams == 0 ? RawOf(recipe, Starter.Sample.Yield(recipe).Grams) : RawOf(recipe, recipe.Kind == RecipeKind.Sponge ? part.Mass.Grams * (1 - (recipe.LossPercent / 100)) : part.Mass.Grams);
+        }
+
+        var parts = Domain.Allergens.CakeParts.Of(Good, Sheet).Values.SelectMany(p => p).Sum(Raw);
+        Assert.Equal((double)parts, (double)grams.Values.Sum(), 0.01);
+    }
+
+    [Fact]
+    public void What_has_no_price_is_named_and_counts_as_nothing()
+    {
+        var cost = CakeCost.Of(Good, Sheet, Starter.Sample, 0, Rates with { Packs = [.. Rates.Packs.Where(p => p.Ingredient != "butter")], Boxes = [] });
+        Assert.Contains(cost.Unpriced, n => n.StartsWith("Butter", StringComparison.Ordinal));
+        Assert.Contains(cost.Unpriced, n => n.StartsWith("Box", StringComparison.Ordinal));
+        Assert.DoesNotContain(cost.Lines, l => l.Name.StartsWith("Butter,", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Wrong_rates_are_named_all_at_once()
+    {
+        var wrong = Rates with { Wage = -1, OrdersAYear = 0, Step = 0, LeastMarkUp = 2, Packs = [new PackPrice("butter", default, 1)], Drums = [new SizePrice(default, 1)] };
+        Assert.Equal(["Wage", "Orders a year", "Rounding", "Least mark-up", "butter", "Board or box"], wrong.Problems().Select(p => p.Where));
+        var thrown = Assert.Throws<ArgumentException>(() => CakeCost.Of(Good, Sheet, Starter.Sample, 0, wrong));
+        Assert.All(wrong.Problems(), p => Assert.Contains(p.Sentence, thrown.Message, StringComparison.Ordinal));
+        Assert.Empty(Rates.Problems());
+    }
+
+    /// <summary>74 portions at 5.50, a fifth more for decoration: 488.40, up to the next 5 (worked by hand); ten portions cost the least price.</summary>
+    [Fact]
+    public void A_price_list_goes_by_portions_and_finish()
+    {
+        var list = new PriceList([new(Finish.Smooth, Cut.Coffee, 5.50m)], [new(Decoration.Rich, 0.20m)], 120, 5);
+        Assert.Equal(490, list.Price(74, Cut.Coffee, Finish.Smooth, Decoration.Rich));
+        Assert.Equal(410, list.Price(74, Cut.Coffee, Finish.Smooth, Decoration.Simple));
+        Assert.Equal(120, list.Price(10, Cut.Coffee, Finish.Smooth, Decoration.Simple));
+        Assert.Null(list.Price(10, Cut.Dessert, Finish.Smooth, Decoration.Simple));
+        Assert.Equal(3, new PriceList([new(Finish.Smooth, Cut.Coffee, -1), new(Finish.Smooth, Cut.Coffee, 1)], [], -1, 1).Problems().Count());
+    }
+
+    [Fact]
+    public void A_price_under_the_floor_is_told_with_what_to_ask()
+    {
+        var cost = CakeCost.Of(100, 0, 0, Rates with { OverheadAYear = 0 });
+        Assert.Null(PriceList.Below(115, cost));
+        var told = PriceList.Below(114.99m, cost)!;
+        Assert.Contains("115.00", told.Sentence, StringComparison.Ordinal);
+        Assert.Contains("130.00", told.Try, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Split_amounts_add_up_and_none_is_off_by_a_coin() =>
+        Gen.Select(Gen.Int[0, 1_000_000], Gen.Int[1, 50].Array[1, 9]).Sample((coins, weights) =>
+        {
+            var (amount, shares) = (coins / 100m, weights.Select(w => (decimal)w).ToList());
+            var parts = Cash.Split(amount, shares);
+            Assert.Equal(amount, parts.Sum());
+            Assert.All(parts.Zip(shares), p => Assert.True(Math.Abs(p.First - (amount * p.Second / shares.Sum())) < 0.01m));
+        });
+
+    [Fact]
+    public void Mark_up_and_margin_turn_into_each_other() => Gen.Int[0, 500].Sample(percent =>
+    {
+        var markUp = percent / 100m;
+        Assert.Equal((double)markUp, (double)Earning.MarkUpFor(Earning.MarginOf(markUp)), 1e-12);
+        Assert.Equal((double)Earning.MarginOf(markUp), (double)Earning.Margin(80, Earning.Price(80, markUp)), 1e-12);
+    });
+
+    [Fact]
+    public void A_deposit_and_a_tax_are_never_more_than_the_price() => Gen.Select(Gen.Int[1, 200_000], Gen.Int[0, 100]).Sample((coins, percent) =>
+    {
+        var price = coins / 100m;
+        Assert.InRange(Cash.Deposit(price, percent / 100m, 5), 0, price);
+        Assert.InRange(Cash.TaxInside(price, percent / 100m), 0, price);
+    });
+
+    [Fact]
+    public void Packs_cover_the_need_and_one_less_would_not() => Gen.Select(Gen.Int[0, 50_000], Gen.Int[1, 5_000]).Sample((need, pack) =>
+    {
+        var bought = Buying.Packs(Mass.FromGrams(need), Mass.FromGrams(pack));
+        Assert.Equal(bought.Packs * pack, need + bought.Over.Grams);
+        Assert.True(bought.Over.Grams < pack);
+    });
+
+    private static decimal RawOf(Recipe recipe, decimal comesOut) => Starter.Sample.Needs(recipe).Values.Sum(n => n * comesOut);
+
+    private static IReadOnlyList<PackPrice> Priced(Cookbook book) => [.. book.Ingredients.Select(i => new PackPrice(i.Id, Mass.FromKilograms(1), 6.40m))];
+
+    private static IReadOnlyList<SizePrice> Sizes(decimal price) => [.. Enumerable.Range(4, 20).Select(i => new SizePrice(Length.FromInches(i), price))];
+}
