@@ -6,6 +6,7 @@ using Bakehouse.Web.Figures;
 using Bakehouse.Web.IsAllWell;
 using Bakehouse.Web.Shell;
 using Bakehouse.Web.TheKitchen;
+using Bakehouse.Web.TheRecipes.Files;
 using Bakehouse.Web.Verbs;
 
 if (Commands.Named(args))
@@ -35,5 +36,6 @@ app.MapAsking();
 app.MapWho();
 app.MapKitchen();
 app.MapCalendar();
+app.MapRecipeFiles();
 app.MapPages();
 return await app.OpenTheDoor(args);

@@ -26,6 +26,12 @@ public static class CakeParts
     /// <summary>The recipe of what tins are greased and dusted with.</summary>
     public const string Tins = "tin-grease";
 
+    /// <summary>The recipe of rolled sugar paste.</summary>
+    public const string Paste = "paste";
+
+    /// <summary>The recipe of what runs down from the edge.</summary>
+    public const string Drip = "drip";
+
     /// <summary>Grams of colour for a kilogram of coat (common practice, no source: 1 to 10 in use).</summary>
     private const decimal ColourPerKilogram = 5;
 
@@ -41,24 +47,44 @@ public static class CakeParts
 
     private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, CakeFigures figures)
     {
+        var coat = figures.IcingDensity * (build.Crumb + build.Coat + build.Dam + build.Beads + build.Seam);
+        List<CakePart> parts =
+        [
+            .. build.Tier.IsFalse ? [] : Inside(build, figures),
+            new(Coat, "Coat", coat),
+            new(Of(decoration), $"{decoration} decoration", Mass.FromGrams(0)),
+        ];
+        if (build.Tier.Colours.Count > 0)
+        {
+            parts.Add(new CakePart(Colour, "Colour of the coat", coat * (ColourPerKilogram / 1000)));
+        }
+
+        if (build.Paste is { } sheet)
+        {
+            parts.Add(new CakePart(Paste, "Sugar paste", sheet.OnCake));
+        }
+
+        if (build.Drip > Volume.Zero)
+        {
+            parts.Add(new CakePart(Drip, "Drip", figures.DripDensity * build.Drip));
+        }
+
+        return parts;
+    }
+
+    /// <summary>Sponge, filling, and what its tins are greased with; a false tier has none of them.</summary>
+    private static List<CakePart> Inside(TierBuild build, CakeFigures figures)
+    {
         var tier = build.Tier;
-        var coat = figures.IcingDensity * (build.Crumb + build.Coat + build.Dam + build.Beads);
         var batter = Density.FromGramsPerMillilitre((double)(Sponge.Of(tier.Sponge)?.BatterDensity ?? 1)) * build.Pans.AllBatter;
         List<CakePart> parts =
         [
-            .. tier.IsFalse ? [] : new[] { new CakePart(tier.Sponge, Sponge.Of(tier.Sponge)?.Name ?? tier.Sponge, batter) },
-            new(Coat, "Coat", coat),
-            new(Of(decoration), $"{decoration} decoration", Mass.FromGrams(0)),
+            new(tier.Sponge, Sponge.Of(tier.Sponge)?.Name ?? tier.Sponge, batter),
             new(Tins, "Grease for tins", Mass.FromGrams(GreasePerTin * build.Pans.Count)),
         ];
         if (build.Fillings > 0)
         {
             parts.Add(new CakePart(tier.Filling, Filling.Of(tier.Filling)?.Name ?? tier.Filling, figures.Filling(tier.Filling) * build.Filling));
-        }
-
-        if (tier.Colours.Count > 0)
-        {
-            parts.Add(new CakePart(Colour, "Colour of the coat", coat * (ColourPerKilogram / 1000)));
         }
 
         return parts;

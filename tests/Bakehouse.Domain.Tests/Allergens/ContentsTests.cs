@@ -48,6 +48,16 @@ public sealed class ContentsTests
     }
 
     [Fact]
+    public void Paste_and_drip_count_and_without_a_recipe_nothing_is_known_of_them()
+    {
+        var order = Testing.Cakes.Good(1, 8);
+        order = order with { Tiers = [.. order.Tiers.Select(t => t with { Special = new TierSpecial { Paste = Length.FromMillimetres(4), Drip = Length.FromMillimetres(40) } })] };
+        var cake = CakeContents.Of(order, Starter.Sample, Rules, CakeFigures.Usual)!;
+        Assert.Equal(["Drip", "Sugar paste"], cake.Tiers[0].Missing.Order());
+        Assert.Contains("almonds", cake.Whole.Unknown);
+    }
+
+    [Fact]
     public void A_filling_counts_only_where_there_is_one() =>
         Assert.DoesNotContain(Cake("genoise", "lemon-curd", layers: 1).Tiers[0].Parts, p => p.Recipe.Id == "lemon-curd");
 

@@ -74,6 +74,15 @@ public sealed class RecipesPageTests : BunitContext
     }
 
     [Fact]
+    public void What_nobody_has_read_is_never_shown_as_not_in_it()
+    {
+        book.State = book.State with { Cookbook = Starter.ToBeRead };
+        var box = Recipes("raspberry-jam").Find(".contains-big").TextContent;
+        Assert.Contains("Not known yet: read the packs.", box, StringComparison.Ordinal);
+        Assert.DoesNotContain("none listed", box, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Its_versions_say_who_when_why_and_what_changed()
     {
         var vanilla = Starter.Sample.Recipe("vanilla")!;
