@@ -103,6 +103,12 @@ public sealed record CakeFigures
     /// <summary>Supports: wooden dowels of 1/4 in (common practice, no source).</summary>
     public Length DowelDiameter { get; init; } = Length.FromInches(0.25m);
 
+    /// <summary>
+    /// Supports are cut so much shorter than the tier with its coat: 0, flush; up to 2 mm, since cake settles (common practice, no source;
+    /// opinions differ).
+    /// </summary>
+    public Length CutShort { get; init; }
+
     /// <summary>Centre rod: 3/8 in (common practice, no source).</summary>
     public Length RodDiameter { get; init; } = Length.FromInches(0.375m);
 

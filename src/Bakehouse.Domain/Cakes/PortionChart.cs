@@ -17,6 +17,9 @@ public enum PortionRule
 
     /// <summary>By whole cells of a straight grid.</summary>
     WholeCells,
+
+    /// <summary>By straight cuts right across, each strip cut up.</summary>
+    Strips,
 }
 
 /// <summary>A printed size.</summary>
@@ -51,18 +54,24 @@ public sealed record PortionChart(IReadOnlyList<ChartRow> Rows)
     }
 
     /// <summary>Portions of a round tier by the rule of the figures; half, rounded down, if it is low.</summary>
-    public static int Count(Length diameter, Length height, Cut cut, CakeFigures figures)
-    {
-        var full = figures.PortionRule switch
+    public static int Count(Length diameter, Length height, Cut cut, CakeFigures figures) => figures.PortionRule == PortionRule.Chart
+        ? Halved(figures.Chart.Of(diameter, cut), height)
+        : Count(diameter, height, Slice.Of(cut), figures);
+
+    /// <summary>The same for any size of slice; charts print two, so for others they count by area.</summary>
+    public static int Count(Length diameter, Length height, Slice slice, CakeFigures figures) => Halved(
+        figures.PortionRule switch
         {
-            PortionRule.Chart => figures.Chart.Of(diameter, cut),
-            PortionRule.Area => Slice.Of(cut).ByArea(new Round(diameter)),
-            PortionRule.Rings => Slice.Of(cut).ByRings(diameter),
-            PortionRule.WholeCells => Slice.Of(cut).ByWholeCells(diameter),
+            PortionRule.Chart or PortionRule.Area => slice.ByArea(new Round(diameter)),
+            PortionRule.Rings => slice.ByRings(diameter),
+            PortionRule.WholeCells => slice.ByWholeCells(diameter),
+            PortionRule.Strips => slice.ByStrips(diameter),
             _ => throw new ArgumentOutOfRangeException(nameof(figures), figures.PortionRule, "Unknown rule for portions."),
-        };
-        return height < FullHeight ? full / 2 : full;
-    }
+        },
+        height);
+
+    /// <summary>Half, rounded down, of a tier lower than <see cref="FullHeight"/>.</summary>
+    internal static int Halved(int full, Length height) => height < FullHeight ? full / 2 : full;
 
     private static ChartRow Row(int inches, int dessert, int coffee) => new(Length.FromInches(inches), dessert, coffee);
 

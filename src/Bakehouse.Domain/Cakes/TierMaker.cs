@@ -10,12 +10,8 @@ internal sealed class TierMaker(IReadOnlyList<CakeTier> tiers, Finish finish, Ca
 
     public TierBuild Tier(CakeTier tier, int index)
     {
-        var inside = new TierInside(tier, figures);
-        var coats = new TierCoats(tier, finish, figures);
-        var special = tier.Special ?? new TierSpecial();
-        var (dessert, coffee) = tier.IsFalse ? (0, 0) : (Portions(tier, Cut.Dessert), Portions(tier, Cut.Coffee));
-        var beads = Trim.Bead(tier.Shape, special.FootBead) + Trim.Bead(tier.Shape, special.TopBead);
-        var drip = Trim.Drip(tier.Shape, special.Drip);
+        var (inside, coats, trims) = (new TierInside(tier, figures), new TierCoats(tier, finish, figures), new TierTrims(tier));
+        var icing = coats.Crumb + coats.Final + inside.Dam + trims.Beads;
         return new TierBuild(
             tier,
             inside.Pans,
@@ -25,25 +21,35 @@ internal sealed class TierMaker(IReadOnlyList<CakeTier> tiers, Finish finish, Ca
             inside.Filling,
             coats.Crumb,
             coats.Final,
-            ColourBatch.Split(coats.Seen + beads, tier.Colours),
-            coats.Crumb + coats.Final + inside.Dam + beads + (tier.Filling == Buttercream ? inside.Filling : Volume.Zero),
+            ColourBatch.Split(coats.Seen + trims.Beads, tier.Colours),
+            icing + (tier.Filling == Buttercream ? inside.Filling : Volume.Zero),
             coats.Finished,
             index == 0 ? Board.Drum(tier.Shape, tiers.Count, figures) : Board.Under(tier.Shape, figures),
             Board.Working(tier.Shape, figures),
-            inside.Mass + (figures.IcingDensity * (coats.Crumb + coats.Final + inside.Dam + beads)) + (figures.DripDensity * drip) + (coats.Paste?.OnCake ?? default),
-            dessert,
-            coffee,
-            index + 1 < tiers.Count && !tier.IsFalse ? Supports.For(tier, tiers[index + 1], coats.Finished.Height) : null)
+            inside.Mass + (figures.IcingDensity * icing) + (figures.DripDensity * trims.Drip) + (coats.Paste?.OnCake ?? default),
+            Portions(tier, Cut.Dessert),
+            Portions(tier, Cut.Coffee),
+            SupportsIn(tier, index, coats.Finished.Height))
         {
-            Dam = inside.Dam,
-            Beads = beads,
-            Drip = drip,
-            Seam = index == 0 ? Volume.Zero : Trim.Seam(tier.Shape),
-            Paste = coats.Paste,
+            Dam = inside.Dam, Beads = trims.Beads, Drip = trims.Drip, Seam = index == 0 ? Volume.Zero : Trim.Seam(tier.Shape), Paste = coats.Paste,
         };
     }
 
-    private int Portions(CakeTier tier, Cut cut) => TierPortions.Count(tier.Shape, tier.Height, cut, figures);
+    /// <summary>None where nothing stands on it; foam carries by itself.</summary>
+    private Supports? SupportsIn(CakeTier tier, int index, Length height) => index + 1 == tiers.Count || tier.IsFalse ? null
+        : Supports.For(tier, tiers[index + 1], height > figures.CutShort ? height - figures.CutShort : height);
+
+    private int Portions(CakeTier tier, Cut cut) => tier.IsFalse ? 0 : TierPortions.Count(tier.Shape, tier.Height, cut, figures);
+}
+
+/// <summary>Beads and drip.</summary>
+internal sealed class TierTrims(CakeTier tier)
+{
+    private readonly TierSpecial special = tier.Special ?? new TierSpecial();
+
+    public Volume Beads => Trim.Bead(tier.Shape, special.FootBead) + Trim.Bead(tier.Shape, special.TopBead);
+
+    public Volume Drip => Trim.Drip(tier.Shape, special.Drip);
 }
 
 /// <summary>Sponge, fillings and the rings that hold them; foam for a false tier.</summary>

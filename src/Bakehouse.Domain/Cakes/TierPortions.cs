@@ -13,7 +13,12 @@ public static class TierPortions
     /// </summary>
     public static int Count(Shape shape, Length height, Cut cut, CakeFigures figures) => shape is Round round
         ? PortionChart.Count(round.Diameter, height, cut, figures)
-        : Halved(Full(shape, Slice.Of(cut), figures), height);
+        : Count(shape, height, Slice.Of(cut), figures);
+
+    /// <summary>The same for any size of slice (<see cref="SliceHabit"/>); a round's chart prints two, so others count by area there.</summary>
+    public static int Count(Shape shape, Length height, Slice slice, CakeFigures figures) => shape is Round round
+        ? PortionChart.Count(round.Diameter, height, slice, figures)
+        : PortionChart.Halved(Full(shape, slice, figures), height);
 
     private static int Full(Shape shape, Slice slice, CakeFigures figures) => shape switch
     {
@@ -21,6 +26,4 @@ public static class TierPortions
         Petal => (int)(slice.ByArea(shape) * figures.PetalShare),
         _ => slice.ByArea(shape),
     };
-
-    private static int Halved(int full, Length height) => height < PortionChart.FullHeight ? full / 2 : full;
 }

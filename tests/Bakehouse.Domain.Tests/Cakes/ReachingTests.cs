@@ -73,6 +73,15 @@ public sealed class ReachingTests
         Assert.True(Count(wide, deep) <= Count(wide + more, deep) && Count(wide, deep) == Count(deep, wide));
     });
 
+    /// <summary>8 in round, 50.27 in² (computed): fingers of 1 × 1 in 50, of 1 × 1.25 in 40, large ones of 2 × 2 in 12.</summary>
+    [Fact]
+    public void Slices_of_any_habit_are_counted() => Assert.Equal(
+        [50, 40, 25, 16, 12], SliceHabit.All.Select(h => TierPortions.Count(new Round(In(8)), In(4), h.Slice, CakeFigures.Usual with { PortionRule = PortionRule.Area })));
+
+    [Fact]
+    public void Straight_cuts_are_a_rule_of_their_own() =>
+        Assert.Equal(20, TierPortions.Count(new Round(In(8)), In(4), Cut.Coffee, CakeFigures.Usual with { PortionRule = PortionRule.Strips }));
+
     [Fact]
     public void Cupcakes_are_counted_one_each()
     {

@@ -60,6 +60,14 @@ public sealed class TierSpecialTests
         Assert.True(lifted.CentreOfGravity > plain.CentreOfGravity);
     }
 
+    [Fact]
+    public void Supports_may_be_cut_a_hair_short()
+    {
+        var flush = Sheet(Tier(10), Tier(8)).Tiers[0].Supports!;
+        var shorter = BuildSheet.Of([Tier(10), Tier(8)], Finish.Smooth, Usual with { CutShort = Mm(2) }).Tiers[0].Supports!;
+        Assert.Equal(flush.Length - Mm(2), shorter.Length);
+    }
+
     /// <summary>8 in, ring of 1/2 in, one filling of 1/4 in: ring π/4·(64 − 49)·0.25 in³, the rest is filling (computed).</summary>
     [Fact]
     public void A_ring_takes_the_place_of_filling()
