@@ -1,6 +1,8 @@
 namespace Bakehouse.Book.Tests.Tables;
 
 using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using NodaTime;
@@ -20,12 +22,27 @@ public sealed class DocumentTests
         Assert.Equal(["nuts"], order.Allergies.Avoid);
         // What came since stands at its end; an older reader passes it over.
         Assert.Equal(
-            Kept("order.1.json")[..^1].Replace("\"words\":\"hazelnut\"", "\"words\":\"hazelnut\",\"told\":\"Allergy\",\"judged\":\"\"", StringComparison.Ordinal) + ",\"beyondCapAgreed\":false,\"madeFrom\":null,\"statement\":null}",
+            Kept("order.1.json")[..^1].Replace("}]}", "}],\"special\":null}", StringComparison.Ordinal).Replace("\"words\":\"hazelnut\"", "\"words\":\"hazelnut\",\"told\":\"Allergy\",\"judged\":\"\"", StringComparison.Ordinal) + ",\"beyondCapAgreed\":false,\"madeFrom\":null,\"statement\":null}",
             Document.Write(order));
         // An old answer that named something counts as an allergy, never as less.
         Assert.Equal(CustomersWord.Allergy, order.Allergies.Told);
         // Nobody has judged old words: the cake waits until somebody has.
         Assert.True(order.Allergies.MustBeJudged);
+    }
+
+    [Fact]
+    public void What_is_special_about_a_tier_is_kept()
+    {
+        var old = Document.ReadOrder(1, Kept("order.1.json"));
+        Assert.All(old.Tiers, t => Assert.Null(t.Special));
+        var special = new TierSpecial
+        {
+            Outline = new Outline(OutlineKind.Sign, Length.FromInches(12), Sign: "7"), LayerHeights = [Length.FromMillimetres(20)], IsFalse = true,
+            Separator = Length.FromMillimetres(50), Paste = Length.FromMillimetres(4), Drip = Length.FromMillimetres(30),
+        };
+        var read = Document.ReadOrder(1, Document.Write(old with { Tiers = [old.Tiers[0] with { Special = special }] })).Tiers[0].Special!;
+        Assert.Equal(special, read with { LayerHeights = special.LayerHeights });
+        Assert.Equal(special.LayerHeights, read.LayerHeights);
     }
 
     [Fact]

@@ -8,7 +8,11 @@ public sealed class BuildCheckTests
     {
         ("D-CAKE-N", "a firmness in newtons says nothing as long as the area of the probe is not told with it"),
         ("P-HT-*", "strips cut without waste: nothing in the shop is cut into strips, and no layout is asked for the least height of one"),
-        ("P-BW1-20-*", "fewest bins for many rectangles: which shelf takes what is the planner's choice, and no part of it counts bins"),
+        ("P-BW1-20-*f", "without turning: our layouts may always turn a board, so this is not their question"),
+        ("P-BW1-20-sum", "without turning: our layouts may always turn a board, so this is not their question"),
+        ("P-BW1-20-6r", "the rectangles of this instance are not at hand"),
+        ("P-BW1-20-7r", "the rectangles of this instance are not at hand"),
+        ("P-BW1-20-10r", "the rectangles of this instance are not at hand"),
     }.SelectMany(left => CheckRow.All.Where(r => Covers(left.Ids, r.Id)).Select(r => (r.Id, left.Why))).ToDictionary(l => l.Id, l => l.Why, StringComparer.Ordinal);
 
     private static readonly IReadOnlyList<(string Id, Action<CheckRow> Check)> Checks =
