@@ -40,6 +40,9 @@ public sealed record TierBuild(
     public IReadOnlyList<Length> Layers => Tier.IsFalse ? []
         : Tier.Special is { LayerHeights: { Count: > 0 } own } ? own : [.. Enumerable.Repeat(LayerHeight, Tier.Layers)];
 
+    /// <summary>True if its pans need a heating core: the narrower way counts.</summary>
+    public bool HeatingCore => Pans.Count > 0 && Shape.Wide >= TierPans.CoreFrom && Shape.Deep >= TierPans.CoreFrom;
+
     /// <summary>Buttercream in the rings that hold the fillings in; the fillings are so much less.</summary>
     public Volume Dam { get; init; }
 

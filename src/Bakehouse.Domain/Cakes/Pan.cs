@@ -52,6 +52,9 @@ public sealed record TierPans(int Count, Length Depth, Length BakedHeight, Volum
         return Baked(shape, layers.Max() * share, layers.Count, figures) with { Own = [.. layers.Select(l => new Pan(shape, l * share).Batter(figures.Fill))] };
     }
 
+    /// <summary>From this width on a pan gets a heating core in the middle: 11 in (11 to 12; common practice, no source).</summary>
+    public static Length CoreFrom { get; } = Length.FromInches(11);
+
     /// <summary>Nothing is baked: a false tier.</summary>
     public static TierPans None { get; } = new(0, default, default, Volume.Zero);
 

@@ -8,8 +8,8 @@ public static class TierPortions
 {
     /// <summary>
     /// Portions by the rule of the figures. Rounds go by it. Rectangles go by their grid under every rule but the area, as their charts do.
-    /// Petals give a share of what their area would (<see cref="CakeFigures.PetalShare"/>); every other outline goes by its area. A low tier
-    /// gives half, rounded down (<see cref="PortionChart.FullHeight"/>).
+    /// Petals give a share of what their area would (<see cref="CakeFigures.PetalShare"/>), every other outline its area; petals and hexagons
+    /// what charts print, where the figures go by charts. A low tier gives half, rounded down (<see cref="PortionChart.FullHeight"/>).
     /// </summary>
     public static int Count(Shape shape, Length height, Cut cut, CakeFigures figures) => shape is Round round
         ? PortionChart.Count(round.Diameter, height, cut, figures)
@@ -20,10 +20,14 @@ public static class TierPortions
         ? PortionChart.Count(round.Diameter, height, slice, figures)
         : PortionChart.Halved(Full(shape, slice, figures), height);
 
-    private static int Full(Shape shape, Slice slice, CakeFigures figures) => shape switch
+    private static int Full(Shape shape, Slice slice, CakeFigures figures)
     {
-        Slab slab when figures.PortionRule != PortionRule.Area => slice.ByGrid(slab),
-        Petal => (int)(slice.ByArea(shape) * figures.PetalShare),
-        _ => slice.ByArea(shape),
-    };
+        if (shape is Slab slab && figures.PortionRule != PortionRule.Area)
+        {
+            return slice.ByGrid(slab);
+        }
+
+        var byArea = shape is Petal ? (int)(slice.ByArea(shape) * figures.PetalShare) : slice.ByArea(shape);
+        return figures.PortionRule == PortionRule.Chart ? OutlineChart.Of(shape, slice, byArea) ?? byArea : byArea;
+    }
 }

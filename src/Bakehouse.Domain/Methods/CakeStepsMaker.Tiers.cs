@@ -13,7 +13,7 @@ internal sealed partial class CakeStepsMaker
         var f = Method.Outside(tier.Tier);
         var wrapped = tier.Loads.Select((pans, i) => BakeLoad(tier, pans, i + 1)).ToList();
         // Splitting and filling are one sitting: 4 min for two cuts, 10 for three fillings on the reference tier.
-        var cuts = tier.Tier.Layers - tier.Pans;
+        var cuts = tier.Tier.IsFalse ? 0 : tier.Tier.Layers - tier.Pans;
         var fill = Add(id, "fill", (4 * Math.Sqrt(f) * cuts / 2) + (10 * Math.Pow(f, 0.7) * Math.Max(1, tier.Build.Fillings) / 3.0));
         var crumb = Add(id, "crumb", Method.OperationOf("crumb").Minutes * Math.Pow(f, 0.8));
         var piece = ShelfRoom.OnBoard(tier.Tier, onDrum);
@@ -30,7 +30,7 @@ internal sealed partial class CakeStepsMaker
             Wait(crumb, coat, "crumb", "coat", piece, height);
         }
 
-        if (tier.Filling.Cooked)
+        if (tier.Filling.Cooked && !tier.Tier.IsFalse)
         {
             foreach (var pot in Cooked(tier))
             {
@@ -46,7 +46,7 @@ internal sealed partial class CakeStepsMaker
     private List<string> Cooked(TierPlan tier)
     {
         var kind = tiers.Select(t => t.Filling.Id).Distinct().Order(StringComparer.Ordinal).ToList().IndexOf(tier.Filling.Id);
-        var millilitres = tiers.Where(t => t.Filling.Id == tier.Filling.Id).Sum(t => t.Build.Filling.Millilitres);
+        var millilitres = tiers.Where(t => !t.Tier.IsFalse && t.Filling.Id == tier.Filling.Id).Sum(t => t.Build.Filling.Millilitres);
         var pots = (int)Math.Max(1, Math.Ceiling(millilitres / (double)Places.PotMillilitres));
         var keys = Enumerable.Range(1, pots).Select(i => Key(null, "filling", (100 * kind) + i)).ToList();
         if (steps.Exists(s => s.Id == keys[0]))

@@ -32,6 +32,11 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
         var sponge = Sponge.Of(tier.Sponge) ?? throw new ArgumentOutOfRangeException(nameof(build), tier.Sponge, "Unknown sponge.");
         var filling = Filling.Of(tier.Filling) ?? throw new ArgumentOutOfRangeException(nameof(build), tier.Filling, "Unknown filling.");
         var pans = build.Pans.Count;
+        if (pans == 0)
+        {
+            return new TierPlan(build, sponge, filling, [], 0);
+        }
+
         var grams = (int)Math.Ceiling(build.Pans.Batter.Millilitres * (double)sponge.BatterDensity / 5) * 5;
         var byBowl = shop.Bowls.Count == 0 ? pans : (int)(shop.Bowls.Max(b => b.Batter.Grams) / grams);
         var byOven = shop.Ovens.Count == 0 ? pans : shop.Ovens.Max(o => o.Levels * DeckFit.Pans(o, (int)Math.Ceiling(tier.Diameter.Inches)));

@@ -35,7 +35,7 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
         build.Tier.Sponge,
         build.Tier.Filling,
         [.. build.Layers.Select(Mm)],
-        new WrittenPans(build.Pans.Count, Mm(build.Pans.Depth), Ml(build.Pans.Batter), Ml(build.Pans.AllBatter)),
+        new WrittenPans(build.Pans.Count, Mm(build.Pans.Depth), Ml(build.Pans.Batter), Ml(build.Pans.AllBatter), build.HeatingCore),
         new WrittenVolumes(Ml(build.Sponge), Ml(build.Filling), Ml(build.Dam), Ml(build.Crumb), Ml(build.Coat), Ml(build.Beads), Ml(build.Drip), Ml(build.Icing), Ml(build.Seam)),
         Mm(build.Finished.Diameter),
         Mm(build.Finished.Height),

@@ -8,7 +8,7 @@ using Bakehouse.Domain.Structure;
 /// <summary>
 /// A build sheet as plain figures, to be shown on a page or written to a file: only numbers, words and lists. Lengths are millimetres,
 /// volumes millilitres, masses grams, forces newtons, angles degrees, each rounded to a tenth; pulls are multiples of gravity and shares
-/// 0 to 1, rounded to a thousandth. Tiers count from the bottom, 1 and up. It holds no price: those who build don't see it.
+/// 0 to 1, rounded to a thousandth. A field may be added in the same format; none is renamed or taken away. Tiers count from the bottom, 1 and up. It holds no price: those who build don't see it.
 /// </summary>
 /// <param name="Format">Of this record. A change that an older reader could not read gets the next number.</param>
 /// <param name="Number">The order's number.</param>
@@ -86,7 +86,8 @@ public sealed record WrittenTier(
 /// <summary>Pans of a tier.</summary>
 /// <param name="Batter">In each, of equal ones; else of the highest.</param>
 /// <param name="All">Batter in all of them.</param>
-public sealed record WrittenPans(int Count, decimal Depth, decimal Batter, decimal All);
+/// <param name="HeatingCore">True if each gets one in its middle.</param>
+public sealed record WrittenPans(int Count, decimal Depth, decimal Batter, decimal All, bool HeatingCore);
 
 /// <summary>What goes into and onto a tier, millilitres.</summary>
 /// <param name="Icing">Buttercream in all, nothing kept back.</param>

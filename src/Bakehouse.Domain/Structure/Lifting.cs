@@ -34,6 +34,9 @@ public enum LiftingTime
 /// <param name="PerMinute">Lifts a minute; 0.2 for one now and then.</param>
 public sealed record Lift(double HorizontalCm, double VerticalCm, double DistanceCm, double TwistDegrees, double PerMinute, LiftingTime Time, Grip Grip)
 {
+    /// <summary>Where the lift begins, if it is looked at where it ends: the table of frequencies goes by that. Null if it is looked at there.</summary>
+    public double? OriginCm { get; init; }
+
     /// <summary>Height of a bench: 75 cm, where the vertical multiplier is 1.</summary>
     public const double BenchCm = 75;
 
@@ -115,7 +118,7 @@ public static class Lifting
 
     /// <summary>The six multipliers together.</summary>
     public static double Multiplier(Lift lift) => HorizontalMultiplier(lift.HorizontalCm) * VerticalMultiplier(lift.VerticalCm) * DistanceMultiplier(lift.DistanceCm)
-        * TwistMultiplier(lift.TwistDegrees) * FrequencyMultiplier(lift.PerMinute, lift.Time, lift.VerticalCm) * GripMultiplier(lift.Grip, lift.VerticalCm);
+        * TwistMultiplier(lift.TwistDegrees) * FrequencyMultiplier(lift.PerMinute, lift.Time, lift.OriginCm ?? lift.VerticalCm) * GripMultiplier(lift.Grip, lift.VerticalCm);
 
     /// <summary>Lifting index: the load by the recommended weight; above 1 look again. Endless where nothing is recommended.</summary>
     public static double Index(double kilograms, Lift lift) => kilograms / Recommended(lift);

@@ -23,11 +23,40 @@ public sealed class TierSpecialTests
 
     /// <summary>Hexagon 9 in from corner to corner: 26 with coffee, as charts print (common practice, no source).</summary>
     [Theory]
+    [InlineData(OutlineKind.Hexagon, 6, 12)]
     [InlineData(OutlineKind.Hexagon, 9, 26)]
+    [InlineData(OutlineKind.Hexagon, 12, 40)]
+    [InlineData(OutlineKind.Hexagon, 15, 70)]
     [InlineData(OutlineKind.Petal, 6, 8)]
     [InlineData(OutlineKind.Petal, 9, 18)]
-    public void Other_outlines_give_about_what_charts_print(OutlineKind kind, int inches, int printed) =>
-        Assert.InRange(TierPortions.Count(new Outline(kind, In(inches)).ToShape(), In(4), Cut.Coffee, Usual), printed, printed * 1.1);
+    [InlineData(OutlineKind.Petal, 12, 40)]
+    [InlineData(OutlineKind.Petal, 15, 64)]
+    public void Other_outlines_give_what_charts_print(OutlineKind kind, int inches, int printed)
+    {
+        var shape = new Outline(kind, In(inches)).ToShape();
+        Assert.Equal(printed, TierPortions.Count(shape, In(4), Cut.Coffee, Usual));
+        Assert.True(TierPortions.Count(shape, In(4), Cut.Dessert, Usual) <= printed);
+    }
+
+    [Fact]
+    public void Wide_pans_get_a_heating_core()
+    {
+        Assert.True(Sheet(Tier(12)).Tiers[0].HeatingCore);
+        Assert.False(Sheet(Tier(10)).Tiers[0].HeatingCore);
+        Assert.False(Sheet(Tier(12, new TierSpecial { Outline = new Outline(OutlineKind.Rectangle, In(12), In(9)) })).Tiers[0].HeatingCore);
+    }
+
+    [Fact]
+    public void A_false_tier_has_no_batter_to_mix_and_no_filling_to_cook()
+    {
+        var good = Bakehouse.Testing.Cakes.Good();
+        var order = good with { Tiers = [good.Tiers[0], good.Tiers[1] with { Filling = "lemon-curd", Special = new TierSpecial { IsFalse = true } }, good.Tiers[2]] };
+        var foam = order.Tiers[1].Id.ToString("N");
+        var steps = Domain.Methods.CakeSteps.Of(order, Domain.Shops.SampleBakery.Shop).Steps;
+        Assert.DoesNotContain(steps, s => s.Tier == foam && (s.Name == "mix" || s.Name == "bake"));
+        Assert.DoesNotContain(steps, s => s.Name == "filling");
+        Assert.Contains(steps, s => s.Tier == foam && s.Name == "coat");
+    }
 
     [Fact]
     public void Unequal_layers_take_the_batter_of_equal_ones()

@@ -53,6 +53,16 @@ public sealed class PriceTests
         Assert.Equal((double)parts, (double)grams.Values.Sum(), 0.01);
     }
 
+    /// <summary>Three tiers of 6, 8 and 10 in: 5.3 to 8.3 h for two to three tiers with simple finish and wash-up (common practice, no source).</summary>
+    [Fact]
+    public void Planned_minutes_are_the_steps_that_need_hands_and_washing_up()
+    {
+        var steps = Domain.Methods.CakeSteps.Of(Good, Domain.Shops.SampleBakery.Shop);
+        var minutes = PlannedHands.Minutes(steps);
+        Assert.Equal(Math.Ceiling(steps.Steps.Where(s => s.Skill is not null).Sum(s => (double)s.Minutes * s.Count) * 1.2), minutes);
+        Assert.InRange(minutes / 60.0, 4, 10);
+    }
+
     [Fact]
     public void What_has_no_price_is_named_and_counts_as_nothing()
     {

@@ -109,6 +109,15 @@ public sealed class StructureTests
         Assert.Equal(["Carrying", "Stacking"], Carrying.Looks(own).Select(l => l.Where));
     }
 
+    /// <summary>The table of frequencies goes by where a lift begins, the grip by where it is looked at (NIOSH 94-110): 9 a minute all day from 70 cm is 0, from 75 cm 0.15.</summary>
+    [Fact]
+    public void How_often_goes_by_where_the_lift_begins()
+    {
+        var lift = new Lift(25, 75, 25, 0, 9, LiftingTime.Day, Grip.Fair);
+        Assert.Equal(Lifting.LoadConstant * 0.15, Lifting.Recommended(lift), 1e-9);
+        Assert.Equal(0, Lifting.Recommended(lift with { OriginCm = 70 }));
+    }
+
     /// <summary>Farther out, lower, higher, longer, more twisted, more often, worse held: never more.</summary>
     [Fact]
     public void A_harder_lift_is_never_allowed_more()
