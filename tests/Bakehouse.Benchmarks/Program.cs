@@ -2,6 +2,7 @@ using System.CommandLine;
 using Bakehouse.Benchmarks.Plots;
 using Bakehouse.Benchmarks.Published;
 using Bakehouse.Benchmarks.Weeks;
+using Bakehouse.Planner.Solver;
 
 namespace Bakehouse.Benchmarks;
 
@@ -15,5 +16,13 @@ internal static class Program
             PsplibCommand.Build(),
             PsplibMaxCommand.Build(),
             PlotCommand.Build(),
+            Solve(),
         }.Parse(args).InvokeAsync();
+
+    private static Command Solve()
+    {
+        var verb = new Command(SolverVerb.Name, "Solve what the program asks.") { Hidden = true };
+        verb.SetAction(_ => SolverVerb.Run(Console.In, Console.Out));
+        return verb;
+    }
 }

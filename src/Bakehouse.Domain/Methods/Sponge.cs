@@ -13,7 +13,7 @@ public sealed record BakeTime(decimal ToCentimetres, int ToInches, int Minutes);
 /// <param name="BatterLife">Minutes from mixed to in the oven, at most.</param>
 /// <param name="KeepsDays">Days that it stays good, wrapped and cold: a wish, no safety limit.</param>
 /// <param name="Bakes">Minutes in the oven, thin before deep, small before wide.</param>
-/// <param name="Has">What the planner must keep apart from cakes that avoid it. Not a list of allergens: those are not worked out yet.</param>
+/// <param name="Has">What the planner must keep apart from cakes that avoid it. Not a list of allergens: those come from the recipes and the labels of the packs.</param>
 public sealed record Sponge(
     string Id, string Name, string Food, int Heat, decimal BatterDensity, int BatterLife, int KeepsDays, IReadOnlyList<BakeTime> Bakes, IReadOnlyList<string> Has)
 {

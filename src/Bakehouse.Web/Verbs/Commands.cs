@@ -13,6 +13,7 @@ public static class Commands
         AuditVerb.Build(),
         BackupVerb.Build(),
         RestoreVerb.Build(),
+        SolveVerb.Build(),
     };
 
     /// <summary>True if the arguments name a verb; if not, the pages are to be started.</summary>

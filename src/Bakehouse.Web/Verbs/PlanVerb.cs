@@ -1,37 +1,43 @@
 using System.CommandLine;
 using Bakehouse.Domain.Planning;
-using Bakehouse.Planner.Quick;
+using Bakehouse.Planner;
+using Bakehouse.Planner.Solver;
 
 namespace Bakehouse.Web.Verbs;
 
 /// <summary><c>plan week.json [--out plan.json]</c>: exit 0 with a plan, 1 if no plan can do it, 2 if the file can't be read.</summary>
 internal static class PlanVerb
 {
-    /// <summary>The usual search is shorter; the cap is for a machine that is busy with other things.</summary>
+    /// <summary>Whoever asks by the command line can wait longer than a page.</summary>
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(5);
 
-    /// <summary>Whoever asks by the command line can wait longer than a page.</summary>
-    private const long Budget = 4 * QuickPlanner.UsualBudget;
+    /// <summary>Units of the solver: more than it can use in that time.</summary>
+    private const double Units = 100;
 
     public static Command Build()
     {
         var week = new Argument<string>("week") { Description = "The week's file (bakery-week/1)." };
         var outTo = new Option<string?>("--out") { Description = "Where to write the plan; without it, the plan is printed." };
         var verb = new Command("plan", "Plan a week.") { week, outTo };
-        verb.SetAction(parsed => Run(parsed.GetRequiredValue(week), parsed.GetValue(outTo)));
+        verb.SetAction((parsed, cancel) => Run(parsed.GetRequiredValue(week), parsed.GetValue(outTo), cancel));
         return verb;
     }
 
-    private static int Run(string path, string? outTo)
+    private static async Task<int> Run(string path, string? outTo, CancellationToken cancel)
     {
         if (Files.Week(path) is not { } week)
         {
             return Files.Unreadable;
         }
 
-        using var cap = new CancellationTokenSource(Longest);
-        var outcome = new QuickPlanner(Budget).Plan(week, cap.Token);
-        if (cap.IsCancellationRequested)
+        var found = await new ThoroughPlanner(SolverProcess.OfThisProgram()).Plan(week, Units, Longest, cancel);
+        var outcome = found.Outcome;
+        if (found.Trouble is { } trouble)
+        {
+            Console.Error.WriteLine($"The search for a better plan was cut short: {trouble}");
+        }
+
+        if (found.Stopped)
         {
             Console.Error.WriteLine($"The search was stopped after {Longest.TotalSeconds} seconds: on a quieter machine the plan may be better.");
         }

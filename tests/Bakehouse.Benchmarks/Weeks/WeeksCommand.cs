@@ -11,7 +11,7 @@ internal static class WeeksCommand
 {
     private static readonly string[] Columns =
     [
-        "week", "orders", "steps", "budget", "wall_s", "seconds", "worked_s", "stopped",
+        "week", "orders", "steps", "budget", "units", "wall_s", "seconds", "worked_s", "ended",
         .. Levels(""), .. Levels("rule_"), .. Levels("solver_"), "against_rule", "against_solver",
     ];
 
@@ -20,10 +20,11 @@ internal static class WeeksCommand
         var folder = new Argument<string>("folder") { Description = "Folder of week files (bakery-week/1)." };
         var only = new Option<string[]>("--only") { Description = "Weeks whose names begin so, e.g. small busy-050.", AllowMultipleArgumentsPerToken = true };
         var wall = new Option<double>("--wall") { Description = "Longest time a week, in seconds.", DefaultValueFactory = _ => 5 };
-        var budget = new Option<long>("--budget") { Description = "Places that the planner may try.", DefaultValueFactory = _ => QuickPlanner.UsualBudget };
+        var budget = new Option<long>("--budget") { Description = "Places that the quick engine may try; a quarter of it in a small week.", DefaultValueFactory = _ => 4 * QuickPlanner.UsualBudget };
+        var units = new Option<double>("--units") { Description = "Units of the solver, some seconds of two processors each.", DefaultValueFactory = _ => 100 };
         var to = new Option<string>("--out") { Description = "Where to write the results.", DefaultValueFactory = _ => Path.Combine(ResultFolder.Path, "weeks.csv") };
-        var command = new Command("weeks", "Plan each bakery week of a folder, judge it, and compare it with two plain planners.") { folder, only, wall, budget, to };
-        command.SetAction(p => Run(Weeks(p.GetRequiredValue(folder), p.GetValue(only) ?? []), p.GetValue(budget), TimeSpan.FromSeconds(p.GetValue(wall)), p.GetRequiredValue(to)));
+        var command = new Command("weeks", "Plan each bakery week of a folder, judge it, and compare it with two plain planners.") { folder, only, wall, budget, units, to };
+        command.SetAction(p => Run(Weeks(p.GetRequiredValue(folder), p.GetValue(only) ?? []), p.GetValue(budget), p.GetValue(units), TimeSpan.FromSeconds(p.GetValue(wall)), p.GetRequiredValue(to)));
         return command;
     }
 
@@ -34,7 +35,7 @@ internal static class WeeksCommand
             .Where(f => only.Length == 0 || only.Any(o => Path.GetFileName(f).StartsWith(o, StringComparison.Ordinal)))
             .Order(StringComparer.Ordinal)];
 
-    private static int Run(List<string> weeks, long budget, TimeSpan wall, string to)
+    private static int Run(List<string> weeks, long budget, double units, TimeSpan wall, string to)
     {
         if (weeks.Count == 0)
         {
@@ -44,24 +45,24 @@ internal static class WeeksCommand
 
         var peers = Peers.Read();
         var tally = new Tally();
-        WeekRun.Of(weeks[0], 1000, wall); // The first run compiles the program.
+        WeekRun.Of(weeks[0], 1000, 0.1, wall); // The first run compiles the program.
         using var file = new ResultFile(to, Columns);
-        foreach (var run in weeks.Select(w => WeekRun.Of(w, budget, wall)))
+        foreach (var run in weeks.Select(w => WeekRun.Of(w, budget, units, wall)))
         {
             var peer = peers.GetValueOrDefault(run.Name) ?? new Peers(null, null);
             tally.Count(run, peer);
-            file.Row(Row(run, peer, budget, wall));
-            Console.WriteLine($"{run.Name}: {Told(run.Levels)} | rule {Told(peer.Rule)} | solver {Told(peer.Solver)} | {run.Seconds:0.00} s{(run.Stopped ? " stopped" : "")}");
+            file.Row(Row(run, peer, budget, units, wall));
+            Console.WriteLine($"{run.Name}: {Told(run.Levels)} | rule {Told(peer.Rule)} | solver {Told(peer.Solver)} | {run.Seconds:0.00} s({run.Ended})");
         }
 
         Console.Write(tally);
         return 0;
     }
 
-    private static IEnumerable<object?> Row(WeekRun run, Peers peer, long budget, TimeSpan wall) =>
+    private static IEnumerable<object?> Row(WeekRun run, Peers peer, long budget, double units, TimeSpan wall) =>
     [
-        run.Name, run.Week.Orders.Count, run.Week.Steps.Count, budget, wall.TotalSeconds, run.Seconds.ToString("0.000", CultureInfo.InvariantCulture),
-        run.Worked.ToString("0.000", CultureInfo.InvariantCulture), run.Stopped ? "yes" : "no",
+        run.Name, run.Week.Orders.Count, run.Week.Steps.Count, budget, units, wall.TotalSeconds, run.Seconds.ToString("0.000", CultureInfo.InvariantCulture),
+        run.Worked.ToString("0.000", CultureInfo.InvariantCulture), run.Ended,
         .. Cells(run.Levels), .. Cells(peer.Rule), .. Cells(peer.Solver),
         Comparison.Words(run.Levels, peer.Rule, run.Week.Repair), Comparison.Words(run.Levels, peer.Solver, run.Week.Repair),
     ];
