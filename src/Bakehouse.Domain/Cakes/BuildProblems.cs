@@ -13,7 +13,7 @@ public static class BuildProblems
     /// <summary>Every problem; empty if a sheet can be worked out.</summary>
     public static IReadOnlyList<Problem> Of(IReadOnlyList<CakeTier> tiers, CakeFigures figures) => tiers.Count == 0
         ? [new Problem("Tiers", "0", "A cake has at least one tier.", "Add a tier.")]
-        : [.. tiers.SelectMany((tier, i) => Of(tier, $"Tier {(i + 1).ToString(CultureInfo.InvariantCulture)}", figures))];
+        : [.. FigureChecks.Of(figures), .. tiers.SelectMany((tier, i) => Of(tier, $"Tier {(i + 1).ToString(CultureInfo.InvariantCulture)}", figures))];
 
     private static IEnumerable<Problem> Of(CakeTier tier, string where, CakeFigures figures)
     {

@@ -9,7 +9,7 @@ internal static class SpecialProblems
     public static IEnumerable<Problem> Of(CakeTier tier, TierSpecial special, string where, CakeFigures figures)
     {
         var outline = special.Outline is { } o ? OutlineChecks.Of(o, where).ToList() : [];
-        foreach (var problem in outline.Concat(Layers(tier, special, where, figures)).Concat(Coats(special, where, figures)))
+        foreach (var problem in outline.Concat(Layers(tier, special, where, figures)).Concat(Coats(special, where)))
         {
             yield return problem;
         }
@@ -59,16 +59,11 @@ internal static class SpecialProblems
         }
     }
 
-    private static IEnumerable<Problem> Coats(TierSpecial special, string where, CakeFigures figures)
+    private static IEnumerable<Problem> Coats(TierSpecial special, string where)
     {
         if (special.Paste is { } paste && paste.Millimetres is < 1 or > 10)
         {
             yield return new Problem(where, Invariant($"{special.Paste!.Value.Millimetres:0.#} mm"), "Sugar paste is rolled 1 to 10 mm thick; 3 to 5 are usual.", "Choose a thickness between.");
-        }
-
-        if (figures.Fill is not (> 0 and <= 1))
-        {
-            yield return new Problem("Fill", Invariant($"{figures.Fill:0.##}"), "A pan is filled by more than 0 and at most 1 of its brim.", "0.5 is usual.");
         }
 
         if (special.FootBead.Centimetres > 5 || special.TopBead.Centimetres > 5)
