@@ -10,11 +10,14 @@ namespace Bakehouse.Planner;
 /// stands whatever becomes of the solving process.
 /// </summary>
 /// <param name="solver">The process that solves.</param>
-/// <param name="budget">Places that the quick engine may try; in a small week, where exact answers gain more, a quarter.</param>
+/// <param name="budget">Places that the quick engine may try; in a small week, where exact answers gain more, a quarter; in a large one three times as many.</param>
 public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * QuickPlanner.UsualBudget)
 {
     /// <summary>Most steps of a week in which exact answers gain more than more places tried.</summary>
-    private const int Small = 300;
+    private const int Small = 200;
+
+    /// <summary>Steps of a week in which it is the other way round.</summary>
+    private const int Large = 700;
 
     /// <summary>Minutes after now in which a repair leaves the wall calm.</summary>
     private const int Calm = 120;
@@ -29,7 +32,7 @@ public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * Quic
         var began = Stopwatch.GetTimestamp();
         using var over = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         over.CancelAfter(longest);
-        var quick = new QuickPlanner(week.Steps.Count <= Small ? budget / 4 : budget);
+        var quick = new QuickPlanner(week.Steps.Count <= Small ? budget / 4 : week.Steps.Count < Large ? budget : 3 * budget);
         var first = week.Repair ? quick.Repair(week, week.Now + Calm, over.Token) : quick.Plan(week, over.Token);
         var left = longest - Stopwatch.GetElapsedTime(began);
         if (first.Plan is not { } plan || left <= TimeSpan.Zero)
