@@ -23,7 +23,10 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
         await counter.TapsWho("Wren");
         var tablet = await shop.Screen(1280, 800, touch: true);
         await tablet.TapsWho("Petra");
+        var opened = Stopwatch.StartNew();
         await tablet.GotoAsync("/kitchen?for=all");
+        await tablet.UntilAlive();
+        var page = opened.ElapsedMilliseconds;
         var week = await shop.Screen(1440, 900);
         await week.IAm("Ines");
         await week.GotoAsync("/week");
@@ -34,7 +37,7 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
         await Expect(week.GetByText(new Regex("Quillon")).First).ToBeAttachedAsync();
 
         await TickTwoSteps(tablet);
-        await RingAndAnswer(tablet, week);
+        await RingAndAnswer(tablet, week, Math.Max(2_000, 3 * page));
     }
 
     private async Task TickTwoSteps(IPage tablet)
@@ -48,7 +51,8 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
         }
     }
 
-    private async Task RingAndAnswer(IPage tablet, IPage week)
+    /// <param name="limit">Milliseconds: 2 s, or on a busy machine three times what the kitchen page took to open in this run.</param>
+    private async Task RingAndAnswer(IPage tablet, IPage week, long limit)
     {
         var second = await shop.Screen(1280, 800);
         await second.IAm("Dov");
@@ -60,7 +64,7 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
         var ring = tablet.Locator($"[role=alertdialog][data-ring*='{step}']");
         await Expect(ring).ToBeVisibleAsync(new() { Timeout = 10_000 });
         output.WriteLine($"due to visible: {watch.ElapsedMilliseconds} ms");
-        Assert.True(watch.ElapsedMilliseconds < 2_000 * Slowness, $"The ring took {watch.ElapsedMilliseconds} ms.");
+        Assert.True(watch.ElapsedMilliseconds < limit, $"The ring took {watch.ElapsedMilliseconds} ms, more than {limit}.");
         var there = second.Locator($"[data-ring*='{step}']");
         await Expect(there).ToBeVisibleAsync();
         await tablet.Picture("ring-1280");
@@ -70,7 +74,7 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
         watch.Restart();
         await Expect(there).ToHaveCountAsync(0, new() { Timeout = 10_000 });
         output.WriteLine($"gone on the other screen: {watch.ElapsedMilliseconds} ms");
-        Assert.True(watch.ElapsedMilliseconds < 2_000 * Slowness);
+        Assert.True(watch.ElapsedMilliseconds < limit);
         Assert.NotEmpty(Book.State.Answers);
     }
 
@@ -98,9 +102,6 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
             Assert.Equal(AnswerKind.Accepted, answer.Kind);
         }
     }
-
-    /// <summary>A busy machine is not the app's fault: the bound of 2 s is for an idle one, CI allows three times that.</summary>
-    private static int Slowness => Environment.GetEnvironmentVariable("CI") is null ? 1 : 3;
 
     private IBook Book => shop.Services.GetRequiredService<IBook>();
 }

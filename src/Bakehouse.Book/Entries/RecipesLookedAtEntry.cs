@@ -20,6 +20,7 @@ internal static class RecipesLookedAtEntry
         if (problems.Count == 0)
         {
             problems.AddRange(ReadAnew(after, book.Using(command.Packs), desk));
+            problems.AddRange(command.Move ? [] : Swapped(after, book.Using(command.Packs), desk));
             problems.AddRange(AllergyChecks.Problems(after, book.Using(command.Packs), desk.Shop));
         }
 
@@ -36,6 +37,20 @@ internal static class RecipesLookedAtEntry
         let now = desk.State.Cookbook.Ingredient(id)?.Packs.FirstOrDefault(p => p.Lot == pack?.Lot)
         where pack?.Facts is { } facts && now is not null && !facts.Says(now.Facts)
         select new Problem("pack", Problem.Shown($"{ingredient.Name} {pack.Lot}".Trim()), "Its label was read anew since, and says something else.", "Make the cake from the new recipes.");
+
+    /// <summary>
+    /// Packs that are open now instead of those by which the order was judged. Who works takes the open one, so an order that avoids something
+    /// keeps its recipes only with the old pack put aside for it.
+    /// </summary>
+    private static IEnumerable<Problem> Swapped(Order order, Cookbook book, Desk desk) =>
+        order.Allergies.Kind != AllergyKind.Avoid ? [] :
+        from id in CakeContents.Of(order, book, desk.Shop.Allergens, CakeFigures.Of(desk.Shop))?.Uses(book) ?? []
+        let ingredient = book.Ingredient(id)
+        let kept = ingredient.InUse
+        let open = desk.State.Cookbook.Ingredient(id)?.InUse
+        where kept is not null && open is not null && kept.Lot != open.Lot && kept.Facts?.Says(open.Facts) != true
+            && order.MadeFrom?.Packs.Any(p => p.Ingredient == id) != true
+        select new Problem("pack", Problem.Shown($"{ingredient.Name} {kept.Lot}".Trim()), "Another pack is open since, and its label says something else or was not read.", "Keep the old pack for this cake on the ingredient's page, or make the cake from the new recipes.");
 
     private static IEnumerable<Problem> Locks(IReadOnlyList<PackLock> packs, Cookbook book) => packs
         .Where(p => book.Ingredient(p.Ingredient)?.Packs.Any(k => k.Lot == p.Lot) != true || packs.Count(k => k.Ingredient == p.Ingredient) > 1)

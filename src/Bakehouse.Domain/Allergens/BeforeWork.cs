@@ -52,8 +52,8 @@ public static class BeforeWork
     private static IEnumerable<Problem> Taken(Order order, Cookbook own, Shop shop) => AllergyChecks.NotKnown(order, own, shop).Concat(AllergyChecks.Problems(order, own, shop));
 
     private static Problem Changed(Order order) =>
-        new("Recipes", $"order {order.Number}", "What it is made from has changed since it was taken.", "The owner looks at it on the cake's page: keep the old recipes, or take the new ones.");
+        new("Recipes", $"order {order.Number}", "What it is made from has changed since it was taken.", "The owner looks at it under Contains on the cake's page: keep its recipes, or make it from the new ones.");
 
     private static Problem NotReadBack { get; } =
-        new("Allergies", "", "What must be avoided has not been read back.", "Somebody else than who wrote it reads it back to the customer, on the cake's page.");
+        new("Allergies", "", "What must be avoided has not been read back.", "Somebody else than who wrote it reads it back to the customer, under Contains on the cake's page.");
 }

@@ -31,12 +31,27 @@ public static class KitchenAmount
         [.. new[] { RecipeLine.Gram }.Concat(ingredient.Weights.Select(w => w.Measure)).Concat(ingredient.GramsPerMillilitre > 0 ? Rooms.Keys : []).Distinct(StringComparer.Ordinal)];
 
     /// <summary>
-    /// The same mass in the largest kitchen measure of which there is at least a quarter, in quarters: "2 1/4 cup". Empty if it has none.
+    /// The same mass in the largest kitchen measure of which there is at least a quarter, in quarters: "2 1/4 cups". Empty if it has none.
     /// </summary>
     public static string Beside(Ingredient ingredient, Mass mass)
     {
-        var fits = ingredient.Weights.Where(w => mass.Grams >= w.Grams / 4).OrderByDescending(w => w.Grams).FirstOrDefault();
-        return fits is null ? "" : $"{Quarters(mass.Grams / fits.Grams)} {fits.Measure}";
+        var fits = Fitting(ingredient, mass);
+        return fits is null ? "" : Said(mass.Grams / fits.Grams, fits.Measure);
+    }
+
+    /// <summary>Eggs are counted, large ones if the book knows them; nobody measures them by the cup.</summary>
+    private static KitchenWeight? Fitting(Ingredient ingredient, Mass mass) =>
+        ingredient.Kind == IngredientKind.Egg && ingredient.Weights.FirstOrDefault(w => w.Measure == "large" && mass.Grams >= w.Grams / 4) is { } large
+            ? large
+            : ingredient.Weights.Where(w => mass.Grams >= w.Grams / 4).OrderByDescending(w => w.Grams).FirstOrDefault();
+
+    /// <summary>"2 1/4 cups", "1 cup", "3 tsp": only whole words have a plural.</summary>
+    private static string Said(decimal amount, string measure)
+    {
+        var word = amount > 1.125m && (measure == "cup" || measure == "stick" || measure.EndsWith(" cup", StringComparison.Ordinal)) ? $"{measure}s"
+            : amount > 1.125m && measure.StartsWith("cup,", StringComparison.Ordinal) ? $"cups{measure[3..]}"
+            : measure;
+        return $"{Quarters(amount)} {word}";
     }
 
     private static string Quarters(decimal amount)

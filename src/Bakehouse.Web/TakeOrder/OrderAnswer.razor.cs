@@ -1,5 +1,6 @@
 namespace Bakehouse.Web.TakeOrder;
 
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
@@ -71,6 +72,10 @@ public partial class OrderAnswer
     [Parameter]
     public Action? Undo { get; set; }
 
+    /// <summary>What must be avoided and stands against taking it, or null. Whatever the plan says, this comes first.</summary>
+    [Parameter]
+    public Weighed? Against { get; set; }
+
     private AnswerWords Says => new(Shop, Today);
 
     /// <summary>Yes once others move for it.</summary>
@@ -78,18 +83,20 @@ public partial class OrderAnswer
 
     private string Move => Answer is { Wished.IsYes: true } && Can is { Wished.IsYes: false } && Moving is { } offer ? $" {Says.Differs(offer)}." : "";
 
-    private MarkKind Mark => Can is null || Wondering ? MarkKind.NotKnown : Says.Mark(Answer!);
+    private MarkKind Mark => Against is { Verdict: Verdict.Refuse } ? MarkKind.Late : Against is not null ? MarkKind.NotKnown : Can is null || Wondering ? MarkKind.NotKnown : Says.Mark(Answer!);
 
-    private string Word => Answer is not null ? Says.Word(Answer) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
+    private string Word => Against is { Verdict: Verdict.Refuse } ? "Not this" : Against is not null ? "Not yet" : Answer is not null ? Says.Word(Answer) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
 
     /// <summary>What was assumed because nobody has said it yet; "" if nothing.</summary>
     private string Assumed => Can is not null && Form.Tiers.Count == 0
         ? $" For {Words.Build(Can.Wished.Order.Tiers.Select(t => t.Diameter))} {(Words.Inches ? "in" : "cm")}, as nothing else was said."
         : "";
 
-    private string Headline => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date, Today)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
+    private string Headline => Against is { } avoid ? $"Avoid {avoid.Told}. {avoid.Reason}" : Planned;
 
-    private string Second => Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
+    private string Planned => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date, Today)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
+
+    private string Second => Against is { } avoid ? $"{avoid.Try} {(Answer is null ? "" : $"The day itself: {Says.Word(Answer).ToLowerInvariant()}, {Planned}.")}" : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
 

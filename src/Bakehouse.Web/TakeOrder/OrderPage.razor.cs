@@ -78,6 +78,11 @@ public sealed partial class OrderPage : IAsyncDisposable
     /// <summary>What the cake contains as far as it is typed; null while there are no recipes or nothing to build.</summary>
     private CakeContents? Contents => Recipes(InBook ?? Draft) is { Version: > 0 } recipes ? CakeContents.Of(Draft, recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
 
+    /// <summary>What must be avoided and is in the cake as typed, or may be, or nobody knows: the worst, or null.</summary>
+    private Weighed? Against => Contents is { } cake && Tiers.Count > 0
+        ? Weighing.Of(FormReader.Allergies(Form), cake, Shop.Allergens).Where(w => w.Verdict >= Verdict.NotKnown).MaxBy(w => w.Verdict)
+        : null;
+
     /// <summary>Tiers, finish and decoration as typed, in an order of which nothing else is asked.</summary>
     private Order Draft => new(Form.Id, 0, 0, Stage.Enquiry, new Customer("", ""), new Handover(Way.Collect, default, "", 0), null, new Portions(1, Cut.Dessert), Tiers, Form.Finish, Form.Decoration, FormReader.Allergies(Form), "", "");
 

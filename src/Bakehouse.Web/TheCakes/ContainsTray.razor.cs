@@ -33,6 +33,12 @@ public sealed partial class ContainsTray
 
     private CakeContents? Cake => Recipes.Version > 0 ? CakeContents.Of(Order, Recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
 
+    /// <summary>What it would contain if it were made from the recipes and packs as they stand now, its kept packs aside.</summary>
+    private CakeContents? Renewed => CakeContents.Of(Order, Book.State.Cookbook.Using(KeptPacks), Shop.Allergens, CakeFigures.Of(Shop));
+
+    private IEnumerable<PackLock> KeptPacks =>
+        Order.MadeFrom?.Packs.Where(p => Book.State.Cookbook.Ingredient(p.Ingredient)?.Packs.Any(k => k.Lot == p.Lot) == true) ?? [];
+
     private bool IsOwner => Shop.PersonOf(Here.Person)?.Role == Role.Owner;
 
     private bool IsHit => BeforeWork.IsHit(Order, Recipes, Book.State.Cookbook, Shop);
@@ -47,6 +53,8 @@ public sealed partial class ContainsTray
     private IEnumerable<(IReadOnlyList<LabelRun> Label, string Sizes)> Labels => Cake!.Tiers.Reverse()
         .GroupBy(t => IngredientList.Text(t.Label), StringComparer.Ordinal)
         .Select(g => (g.First().Label, string.Join(", ", g.Select(t => Words.Size(t.Tier.Diameter)))));
+
+    private IReadOnlyList<Weighed> Against(CakeContents cake) => Weighing.Of(Order.Allergies, cake, Shop.Allergens);
 
     private string NameOf(string person) => Shop.PersonOf(person)?.Name ?? "Somebody";
 

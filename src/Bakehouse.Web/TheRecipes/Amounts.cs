@@ -17,6 +17,15 @@ internal static class Amounts
             && decimal.TryParse(typed.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure : null;
     }
 
+    /// <summary>Grams as somebody types them, or null: "1650", "1650 g", "1.65 kg".</summary>
+    public static decimal? ReadGrams(string text)
+    {
+        var typed = text.Trim();
+        return typed.EndsWith("kg", StringComparison.OrdinalIgnoreCase) ? Read(typed[..^2]) * 1000
+            : typed.EndsWith('g') ? Read(typed[..^1])
+            : Read(typed);
+    }
+
     /// <summary>The whole figure, or null.</summary>
     public static int? ReadWhole(string text) => Read(text) is { } figure && figure == decimal.Truncate(figure) && figure <= int.MaxValue ? (int)figure : null;
 

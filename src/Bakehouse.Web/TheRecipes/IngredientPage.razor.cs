@@ -57,8 +57,16 @@ public sealed partial class IngredientPage
     /// <summary>Begins with what the pack in use says.</summary>
     private void Fill()
     {
-        var pack = Ingredient?.InUse;
-        (lot, sulphites) = (pack?.Lot ?? "", pack?.Facts?.SulphitesMgPerKg is { } known ? Amounts.Text(known) : "");
+        lot = Ingredient?.InUse?.Lot ?? "";
+        Fill(Ingredient?.InUse);
+    }
+
+    /// <summary>Another pack begins with what was read of it before; with nothing known if it is a new one, since its label may differ.</summary>
+    private void OtherLot() => Fill(Ingredient?.Packs.FirstOrDefault(p => p.Lot == lot.Trim()));
+
+    private void Fill(Pack? pack)
+    {
+        sulphites = pack?.Facts?.SulphitesMgPerKg is { } known ? Amounts.Text(known) : "";
         foreach (var allergen in Shop.Allergens.All)
         {
             chosen[allergen.Id] = pack?.Facts?.Of(allergen.Id) ?? AllergenStatus.Unknown;

@@ -42,7 +42,7 @@ public sealed partial class RecipeSheet
 
     /// <summary>The mass that was typed, the recipe's own if nothing was; null if it is none.</summary>
     private Mass? Target => typed.Trim().Length == 0 ? Cookbook.Total(Recipe)
-        : Amounts.Read(typed) is { } grams && grams is >= 0.1m and <= Most ? Mass.FromGrams(grams)
+        : Amounts.ReadGrams(typed) is { } grams && grams is >= 0.1m and <= Most ? Mass.FromGrams(grams)
         : null;
 
     private Scaled Scaled => Domain.Recipes.Scaled.To(Recipe, Cookbook, Target ?? Cookbook.Total(Recipe));

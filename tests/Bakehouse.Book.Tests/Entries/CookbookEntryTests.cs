@@ -112,6 +112,21 @@ public sealed class CookbookEntryTests : IDisposable
     }
 
     [Fact]
+    public async Task A_cake_that_avoids_something_keeps_its_recipes_only_with_the_old_pack_put_aside()
+    {
+        await Accepted(BookOnDisk.Recipes());
+        var order = (await Accepted(Write(BookOnDisk.Order() with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["hazelnuts"], "") }))).Order!;
+        var others = AllergenFacts.Only("milk", "hazelnuts").HasNot;
+        await Accepted(new OpenPack(BookOnDisk.NewId(), "petra", "tablet", "butter", new Pack("second", new AllergenFacts(["milk"], ["hazelnuts"], others, 0))));
+        var kept = await disk.Enter(Look([]));
+        Assert.Equal((AnswerKind.Refused, "Another pack is open since, and its label says something else or was not read."), (kept.Kind, kept.Message));
+        Assert.Equal("Keep the old pack for this cake on the ingredient's page, or make the cake from the new recipes.", Assert.Single(kept.Problems).Try);
+        Assert.DoesNotContain(disk.Book.State.StopsOf((await Accepted(Look([new PackLock("butter", "sample")]))).Order!), p => p.Where == "Recipes");
+
+        LookAtRecipes Look(IReadOnlyList<PackLock> packs) => new(BookOnDisk.NewId(), "ines", "counter", order.Id, order.Version, false, packs);
+    }
+
+    [Fact]
     public async Task A_label_read_anew_counts_for_cakes_of_that_pack_whatever_recipes_they_keep()
     {
         await Accepted(BookOnDisk.Recipes());

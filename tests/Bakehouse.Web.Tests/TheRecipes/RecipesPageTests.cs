@@ -148,7 +148,11 @@ public sealed class RecipesPageTests : BunitContext
     public void A_pack_is_read_allergen_by_allergen_and_what_is_left_open_stays_not_known()
     {
         var page = Ingredient("butter", "petra");
+        Assert.Equal("Has", page.Find("#a-milk").GetAttribute("value"));
         page.Find("#lot").Change("L204");
+        Assert.Equal("Unknown", page.Find("#a-milk").GetAttribute("value"));
+        Tap(page, "All that are not chosen: not in it");
+        page.Find("#a-milk").Change("Has");
         page.Find("#a-soya").Change("May");
         page.Find("#a-egg").Change("Unknown");
         page.Find("#sulphites").Change("12,5");
