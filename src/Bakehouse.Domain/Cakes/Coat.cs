@@ -14,7 +14,7 @@ public readonly record struct Coat(Volume Side, Volume Top)
     public static Coat On(Shape shape, Length height, Length thickness)
     {
         var grown = shape.GrownBy(thickness);
-        return new Coat((grown - shape.Area) * height, grown * thickness);
+        return new Coat(Between(shape.Area, grown) * height, grown * thickness);
     }
 
     /// <summary>
@@ -24,6 +24,9 @@ public readonly record struct Coat(Volume Side, Volume Top)
     public static Coat Over(Shape shape, Length height, Length first, Length second)
     {
         var outer = shape.GrownBy(first + second);
-        return new Coat((outer - shape.GrownBy(first)) * (height + first), outer * second);
+        return new Coat(Between(shape.GrownBy(first), outer) * (height + first), outer * second);
     }
+
+    // Both areas are sums of doubles: without a coat they may differ by a hair either way.
+    private static Area Between(Area inner, Area outer) => Area.FromSquareMillimetres(Math.Max(0, outer.SquareMillimetres - inner.SquareMillimetres));
 }

@@ -8,7 +8,7 @@ using Bakehouse.Domain.Cakes.Packing;
 /// One object of a file with its path; each wrong or missing field adds a problem and yields a harmless value, so that
 /// reading goes on and everything wrong is told at once.
 /// </summary>
-internal readonly struct JsonRow(JsonElement element, string path, List<Problem> problems)
+internal readonly partial struct JsonRow(JsonElement element, string path, List<Problem> problems)
 {
     /// <summary>Nothing in a bakery's fortnight is longer, heavier or more than this (minutes: 19 years; grams: 10 t).</summary>
     public const int Most = 10_000_000;

@@ -82,7 +82,7 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
             Mm(sheet.CentreOfGravity),
             Thousandth(sheet.TipsAt),
             Thousandth(Road.SlidesAt(choices.Underlay)),
-            Thousandth(Carrying.Of(sheet).Index),
+            Carrying.Of(sheet).Index is var index && double.IsFinite(index) ? Thousandth(index) : null,
             sheet.Supports,
             sheet.TwoCarry,
             sheet.TwoLower);

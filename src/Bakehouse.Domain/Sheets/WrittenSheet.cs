@@ -139,7 +139,7 @@ public sealed record WrittenRoom(string State, int Tier, decimal Wide, decimal D
 /// <param name="CentreOfGravity">Above the table.</param>
 /// <param name="TipsAt">Pull that tips it, stiff and unslipping.</param>
 /// <param name="SlidesAt">Pull at which the box slides.</param>
-/// <param name="LiftingIndex">For one person with the boxed cake, once from a bench.</param>
+/// <param name="LiftingIndex">For one person with the boxed cake, once from a bench; null where the box is too wide for the equation.</param>
 public sealed record WrittenTotals(
     WrittenPortions Portions,
     WrittenPortions WithoutTop,
@@ -151,7 +151,7 @@ public sealed record WrittenTotals(
     decimal CentreOfGravity,
     decimal TipsAt,
     decimal SlidesAt,
-    decimal LiftingIndex,
+    decimal? LiftingIndex,
     int Supports,
     bool TwoCarry,
     bool TwoLower);

@@ -6,10 +6,11 @@ namespace Bakehouse.Web.Verbs;
 public static class Commands
 {
     /// <summary>All verbs.</summary>
-    public static RootCommand Build() => new("Plan a bakery week, check a plan, or look after a book, without starting the pages.")
+    public static RootCommand Build() => new("Plan a bakery week, check a plan, work out a build sheet, or look after a book, without starting the pages.")
     {
         PlanVerb.Build(),
         CheckVerb.Build(),
+        SheetVerb.Build(),
         AuditVerb.Build(),
         BackupVerb.Build(),
         RestoreVerb.Build(),

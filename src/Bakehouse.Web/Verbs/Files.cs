@@ -1,9 +1,10 @@
 using Bakehouse.Domain;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Sheets;
 
 namespace Bakehouse.Web.Verbs;
 
-/// <summary>Reads week and plan files for the verbs; everything wrong goes to the error stream, one line each.</summary>
+/// <summary>Reads week, plan and order files for the verbs; everything wrong goes to the error stream, one line each.</summary>
 internal static class Files
 {
     /// <summary>Exit code when a file can't be read.</summary>
@@ -13,8 +14,22 @@ internal static class Files
 
     public static Plan? Plan(string path) => Read(path, PlanFile.Read);
 
+    public static SheetAsked? Order(string path) => Read(path, SheetFile.Read);
+
+    /// <summary>Prints text, or writes it to a file if one is named. Returns the exit code.</summary>
+    public static int Deliver(string text, string? path)
+    {
+        if (path is null)
+        {
+            Console.Out.WriteLine(text);
+            return 0;
+        }
+
+        return Write(path, text) ? 0 : Unreadable;
+    }
+
     /// <summary>Writes text to a file; false, with the reason told, if it can't be written.</summary>
-    public static bool Write(string path, string text)
+    private static bool Write(string path, string text)
     {
         try
         {

@@ -57,17 +57,6 @@ internal static class PlanVerb
             Console.Error.WriteLine($"{order} is {minutes} minutes late.");
         }
 
-        return Deliver(PlanFile.Write(plan), outTo);
-    }
-
-    private static int Deliver(string text, string? outTo)
-    {
-        if (outTo is null)
-        {
-            Console.Out.WriteLine(text);
-            return 0;
-        }
-
-        return Files.Write(outTo, text) ? 0 : Files.Unreadable;
+        return Files.Deliver(PlanFile.Write(plan), outTo);
     }
 }

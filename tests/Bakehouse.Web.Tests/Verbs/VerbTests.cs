@@ -117,6 +117,30 @@ public sealed class VerbTests : IDisposable
         Assert.Equal(2, (await Run("backup", Path.Combine(folder, "none.db"))).Code);
     }
 
+    [Fact]
+    public async Task A_sheet_is_printed_or_written_and_a_wrong_order_ends_with_two_and_names_all_of_it()
+    {
+        var order = Path.Combine(folder, "order.json");
+        const string tier = """{"diameter":203.2,"height":100,"layers":4,"sponge":"vanilla","filling":"ganache","colours":[{"name":"Ivory","swatch":"#F7F0E1","share":1}]}""";
+        await File.WriteAllTextAsync(order, $"{{\"number\":7,\"tiers\":[{tier}]}}", TestContext.Current.CancellationToken);
+        var printed = await Run("sheet", order);
+        Assert.Equal((0, ""), (printed.Code, printed.Error));
+        Assert.Equal((1, 7, 1), (Whole(printed.Out, "format"), Whole(printed.Out, "number"), JsonDocument.Parse(printed.Out).RootElement.GetProperty("tiers").GetArrayLength()));
+
+        var sheet = Path.Combine(folder, "sheet.json");
+        Assert.Equal(0, (await Run("sheet", order, "--out", sheet)).Code);
+        Assert.Equal(printed.Out.Trim(), (await File.ReadAllTextAsync(sheet, TestContext.Current.CancellationToken)).Trim());
+
+        await File.WriteAllTextAsync(order, $"{{\"tiers\":[{tier.Replace("vanilla", "granite", StringComparison.Ordinal).Replace("\"share\":1", "\"share\":2", StringComparison.Ordinal)}]}}", TestContext.Current.CancellationToken);
+        var wrong = await Run("sheet", order);
+        Assert.Equal((2, ""), (wrong.Code, wrong.Out));
+        Assert.Equal(2, wrong.Error.Trim().Split('\n').Length);
+        Assert.Contains("Tier 1.sponge (granite): This sponge is not known. Write one of vanilla", wrong.Error, StringComparison.Ordinal);
+        Assert.Equal(2, (await Run("sheet", Path.Combine(folder, "none.json"))).Code);
+    }
+
+    private static int Whole(string json, string name) => JsonDocument.Parse(json).RootElement.GetProperty(name).GetInt32();
+
     private static string Week(string name) => Path.Combine(AppContext.BaseDirectory, "Weeks", name);
 
     internal static async Task<(int Code, string Out, string Error)> Run(params string[] args)
