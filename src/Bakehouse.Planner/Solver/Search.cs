@@ -34,7 +34,7 @@ internal sealed class Search(Week week, Plan start, uint seed)
 
     private readonly Dice dice = new(seed);
     private readonly HashSet<string> facts = [.. Judge.Examine(week, start).Breaches.Select(Told)];
-    private Ground at = new(week, start);
+    private Ground at = new(new Numbers(week), start);
     private double size = FirstSize;
 
     private int[] Order => week.Repair ? RepairOrder : PlanOrder;
@@ -64,7 +64,7 @@ internal sealed class Search(Week week, Plan start, uint seed)
     }
 
     /// <summary>Goes on from another's plan.</summary>
-    public void Follow(Search other) => at = new Ground(week, other.Best);
+    public void Follow(Search other) => at = other.at;
 
     /// <summary>All steps at once, level by level, for at most so many units. Returns the units used.</summary>
     public double Exactly(double units, Action better)
@@ -100,8 +100,9 @@ internal sealed class Search(Week week, Plan start, uint seed)
 
     private double Window(bool[] free, double units)
     {
-        var model = new WeekModel(at, free);
-        if (!model.Better(Order, Target()))
+        var target = Target();
+        var model = new WeekModel(at, free, Order.TakeWhile(l => l != target).Append(target));
+        if (!model.Better(Order, target))
         {
             return 0;
         }
@@ -132,7 +133,7 @@ internal sealed class Search(Week week, Plan start, uint seed)
         var verdict = Judge.Examine(week, found);
         if (verdict.Breaches.All(b => facts.Contains(Told(b))) && verdict.Levels.CompareTo(at.Levels, week.Repair) < 0)
         {
-            at = new Ground(week, found);
+            at = new Ground(at.Numbers, found);
             better();
         }
     }

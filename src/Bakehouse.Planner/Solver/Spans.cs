@@ -56,8 +56,35 @@ internal static class Spans
     }
 
     /// <summary>The parts of sorted spans that lie inside others, too.</summary>
-    public static List<Span> Shared(IReadOnlyList<Span> one, IReadOnlyList<Span> other) =>
-        [.. from a in one from b in other where a.Meets(b) select new Span(Math.Max(a.From, b.From), Math.Min(a.To, b.To))];
+    public static List<Span> Shared(IReadOnlyList<Span> one, IReadOnlyList<Span> other)
+    {
+        var shared = new List<Span>();
+        for (int i = 0, j = 0; i < one.Count && j < other.Count;)
+        {
+            var (from, to) = (Math.Max(one[i].From, other[j].From), Math.Min(one[i].To, other[j].To));
+            if (from < to)
+            {
+                shared.Add(new Span(from, to));
+            }
+
+            if (one[i].To < other[j].To)
+            {
+                i++;
+            }
+            else
+            {
+                j++;
+            }
+        }
+
+        return shared;
+    }
+
+    /// <summary>True if sorted spans share a grain.</summary>
+    public static bool Meet(IReadOnlyList<Span> one, IReadOnlyList<Span> other) => Shared(one, other).Count > 0;
+
+    /// <summary>True if a grain lies in one of them.</summary>
+    public static bool Covers(IReadOnlyList<Span> spans, int grain) => spans.Any(s => s.From <= grain && grain < s.To);
 
     /// <summary>Sorted spans of both, joined.</summary>
     public static List<Span> Either(IEnumerable<Span> spans) => [.. Joined(spans, 1)];

@@ -13,38 +13,57 @@ internal sealed partial class WeekModel
     private void Weigh()
     {
         Late();
-        Old();
-        wishes[2].AddRange(overtime.Select(o => o.Minutes));
-        for (var p = 0; p < busy.Length; p++)
+        if (wanted[1])
         {
-            standingStill[2] += busy[p].Sum(b => at.Extra[p].Sum(e => (long)Math.Max(0, Math.Min(e.To, b.To) - Math.Max(e.From, b.From))));
+            Old();
         }
 
-        Fresh();
-        Changes();
-        Uneven();
+        wishes[2].AddRange(overtime);
+        for (var p = 0; p < busy.Length; p++)
+        {
+            standingStill[2] += busy[p].Sum(b => week.Extra[p].Sum(e => (long)Math.Max(0, Math.Min(e.To, b.To) - Math.Max(e.From, b.From))));
+        }
+
+        if (wanted[3])
+        {
+            Fresh();
+        }
+
+        if (wanted[4])
+        {
+            Changes();
+        }
+
+        if (wanted[5])
+        {
+            Uneven();
+        }
+
         long[] all = [at.Levels.Late, at.Levels.Stale, at.Levels.Overtime, at.Levels.Fresh, at.Levels.Changes * at.Grain, at.Levels.Uneven];
         now = [.. all.Select((l, i) => (l / at.Grain) - standingStill[i])];
     }
 
-    /// <summary>A sum that counts only above 0.</summary>
-    private void Above(int level, LinearExpr sum, long most, params ILiteral[] when)
+    /// <summary>A sum of which only what is above 0 counts.</summary>
+    private void Above(int level, LinearExpr sum, long most, params IReadOnlyList<ILiteral> when)
     {
-        var above = model.NewIntVar(0, Math.Max(0, most), "");
-        model.Add(above >= sum).OnlyEnforceIf(when);
-        wishes[level].Add(above);
+        if (most > 0)
+        {
+            var above = model.NewIntVar(0, most, "");
+            Only(model.Add(above >= sum), when);
+            wishes[level].Add(above);
+        }
     }
 
     private void Late()
     {
         foreach (var order in at.Week.Orders)
         {
-            var s = at.StepAt[order.Out];
+            var s = week.StepAt[order.Out];
             var level = order.Rank == 1 ? 0 : 3;
             var due = (order.To / at.Grain) - (order.EdgeIsEnd ? at.Length[s] : 0);
             if (steps[s] is { Free: true } step)
             {
-                Above(level, step.Start - due, at.Horizon, step.On);
+                Above(level, step.Start - due, step.Last - due, step.On);
             }
             else if (steps[s] is not null)
             {
@@ -57,12 +76,12 @@ internal sealed partial class WeekModel
     {
         foreach (var age in at.Week.Ages.Where(a => !a.Hard))
         {
-            Gap(1, at.StepAt[age.From], at.StepAt[age.To], g => g - (age.Most / at.Grain), g => g - (age.Most / at.Grain));
+            Gap(1, week.StepAt[age.From], week.StepAt[age.To], age.Most / at.Grain, 1);
         }
     }
 
-    /// <summary>What is too much of the gap from the end of one step to the start of another.</summary>
-    private void Gap(int level, int from, int to, Func<LinearExpr, LinearExpr> above, Func<int, int> known)
+    /// <summary>By how much the gap from the end of one step to the start of another is more than asked, or less where the sign is -1.</summary>
+    private void Gap(int level, int from, int to, int asked, int sign)
     {
         if (steps[from] is not { } before || steps[to] is not { } after)
         {
@@ -71,11 +90,12 @@ internal sealed partial class WeekModel
 
         if (before.Free || after.Free)
         {
-            Above(level, above(after.Start - before.Start - at.Length[from]), at.Horizon, before.On, after.On);
+            var most = sign > 0 ? after.Last - before.First - at.Length[from] - asked : asked - (after.First - before.Last - at.Length[from]);
+            Above(level, ((after.Start - before.Start) * sign) - (sign * (at.Length[from] + asked)), most, before.On, after.On);
         }
         else
         {
-            standingStill[level] += Math.Max(0, known(at.Start(to) - at.End(from)));
+            standingStill[level] += Math.Max(0, sign * (at.Between(from, to) - asked));
         }
     }
 
@@ -83,13 +103,13 @@ internal sealed partial class WeekModel
     {
         foreach (var order in at.Week.Orders)
         {
-            var goes = at.StepAt[order.Out];
+            var goes = week.StepAt[order.Out];
             foreach (var fresh in order.Fresh)
             {
-                Gap(3, at.StepAt[fresh.Step], goes, g => g - (fresh.Most / at.Grain), g => g - (fresh.Most / at.Grain));
+                Gap(3, week.StepAt[fresh.Step], goes, fresh.Most / at.Grain, 1);
             }
 
-            Gap(3, at.StepAt[order.Ready], goes, g => (order.Buffer / at.Grain) - g, g => (order.Buffer / at.Grain) - g);
+            Gap(3, week.StepAt[order.Ready], goes, order.Buffer / at.Grain, -1);
         }
     }
 
@@ -97,7 +117,7 @@ internal sealed partial class WeekModel
     {
         foreach (var row in at.Week.Reference?.Steps ?? [])
         {
-            if (!at.StepAt.TryGetValue(row.Step, out var s))
+            if (!week.StepAt.TryGetValue(row.Step, out var s))
             {
                 continue;
             }
@@ -118,11 +138,11 @@ internal sealed partial class WeekModel
             var h = Array.FindIndex(at.Holds, o => o.Id == row.Hold);
             if (h >= 0 && stands.TryGetValue(h, out var here))
             {
-                wishes[4].Add(here.TryGetValue(at.StoreAt[row.Store], out var there) ? LinearExpr.Affine(there, -1, 1) : LinearExpr.Constant(1));
+                wishes[4].Add(here.TryGetValue(week.StoreAt[row.Store], out var there) ? 1 - LinearExpr.Term(there, 1) : LinearExpr.Constant(1));
             }
             else if (h >= 0)
             {
-                standingStill[4] += at.Standing[h] == at.StoreAt[row.Store] ? 0 : 1;
+                standingStill[4] += at.Standing[h] == week.StoreAt[row.Store] ? 0 : 1;
             }
         }
     }
@@ -132,22 +152,22 @@ internal sealed partial class WeekModel
         var same = Either();
         model.AddImplication(same, step.On);
         model.Add(step.Start == row.Start / at.Grain).OnlyEnforceIf(same);
-        var people = row.People.Select(p => at.PersonAt.GetValueOrDefault(p, -1)).ToHashSet();
+        var people = row.People.Select(p => week.PersonAt.GetValueOrDefault(p, -1)).ToHashSet();
         foreach (var (p, who) in step.Who)
         {
             model.AddImplication(same, people.Contains(p) ? who : who.Not());
         }
 
-        if (people.Any(p => !step.Who.ContainsKey(p)) || (row.Machine is not null && !step.Machine.ContainsKey(at.MachineAt.GetValueOrDefault(row.Machine, -1))))
+        if (people.Any(p => !step.Who.ContainsKey(p)) || (row.Machine is not null && !step.Machine.ContainsKey(week.MachineAt.GetValueOrDefault(row.Machine, -1))))
         {
             model.AddImplication(same, yes.Not());
         }
         else if (row.Machine is not null)
         {
-            model.AddImplication(same, step.Machine[at.MachineAt[row.Machine]]);
+            model.AddImplication(same, step.Machine[week.MachineAt[row.Machine]]);
         }
 
-        wishes[4].Add(LinearExpr.Affine(same, -1, 1));
+        wishes[4].Add(1 - LinearExpr.Term(same, 1));
     }
 
     private void Uneven()

@@ -6,12 +6,16 @@ namespace Bakehouse.Planner.Solver;
 
 /// <summary>
 /// A week as a constraint model in which some steps are free and all others stand as in the plan. Every rule of the week is in it, but
-/// for the real packing of shelves and levels, which the Judge looks at afterwards.
+/// for the real packing of shelves and levels, which the Judge looks at afterwards. No order of it gets later than all are now together.
 /// </summary>
 internal sealed partial class WeekModel
 {
+    private static readonly int[] AllLevels = [0, 1, 2, 3, 4, 5];
+
     private readonly Ground at;
+    private readonly Numbers week;
     private readonly bool[] free;
+    private readonly bool[] wanted = new bool[6];
     private readonly CpModel model = new();
     private readonly StepVar?[] steps;
     private readonly ILiteral yes;
@@ -21,21 +25,28 @@ internal sealed partial class WeekModel
 
     /// <param name="at">The week and the plan.</param>
     /// <param name="free">Steps that may move; what is given never does.</param>
-    public WeekModel(Ground at, bool[] free)
+    /// <param name="levels">Levels that will be asked for, from 0; all if null.</param>
+    public WeekModel(Ground at, bool[] free, IEnumerable<int>? levels = null)
     {
-        this.at = at;
-        this.free = [.. free.Select((f, s) => f && !at.Given.Contains(s))];
+        (this.at, week) = (at, at.Numbers);
+        this.free = [.. free.Select((f, s) => f && !week.Given.Contains(s))];
+        foreach (var level in levels ?? AllLevels)
+        {
+            wanted[level] = true;
+        }
+
         yes = model.TrueLiteral();
         steps = new StepVar?[at.Steps.Length];
         busy = [.. at.Week.People.Select(_ => new List<Span>())];
         Choose();
-        for (var s = 0; s < steps.Length; s++)
+        StandStill();
+        WashesStandStill();
+        foreach (var (s, possible) in Possible())
         {
-            steps[s] = Variable(s);
+            steps[s] = Variable(s, possible);
         }
 
-        StandStill();
-        Cleans();
+        Washings();
         Runs();
         Hands();
         Tools();
@@ -70,26 +81,29 @@ internal sealed partial class WeekModel
 
     private bool Never(ILiteral literal) => literal.GetIndex() == yes.Not().GetIndex();
 
-    private StepVar? Variable(int s)
+    private bool Always(ILiteral literal) => literal.GetIndex() == yes.GetIndex();
+
+    private StepVar Variable(int s, IReadOnlyList<Span> possible)
     {
         var on = On(at.Steps[s].If);
-        if (Never(on))
-        {
-            return null;
-        }
-
         if (!free[s])
         {
-            return at.Rows[s] is null ? null : new StepVar { Start = LinearExpr.Constant(at.Start(s)), On = on, Free = false };
+            return new StepVar { Start = LinearExpr.Constant(at.Start(s)), Possible = possible, On = on, Free = false };
         }
 
-        var start = model.NewIntVar(at.FreeFrom, at.Horizon - at.Length[s], "");
+        if (possible.Count == 0)
+        {
+            model.AddBoolOr([on.Not()]);
+            possible = [new Span(0, 1)];
+        }
+
+        var start = model.NewIntVarFromDomain(Of(possible), "");
         if (at.Rows[s] is not null)
         {
             model.AddHint(start, at.Start(s));
         }
 
-        return new StepVar { Start = start, On = on, Free = true };
+        return new StepVar { Start = start, Possible = possible, On = on, Free = true };
     }
 
     /// <summary>Bowlfuls, loads and hands of what stands still.</summary>
@@ -108,17 +122,17 @@ internal sealed partial class WeekModel
         {
             foreach (var person in load.Members.SelectMany(m => at.Rows[m]!.People).Distinct(StringComparer.Ordinal))
             {
-                busy[at.PersonAt[person]].Add(new Span(load.From, load.To));
+                busy[week.PersonAt[person]].Add(new Span(load.From, load.To));
             }
         }
 
         for (var s = 0; s < steps.Length; s++)
         {
-            if (steps[s] is { Free: false } && (!at.IsRun(s) || at.Rows[s]!.Machine is null))
+            if (!free[s] && at.Rows[s] is { } row && (!week.IsRun(s) || row.Machine is null))
             {
-                foreach (var person in at.Rows[s]!.People)
+                foreach (var person in row.People)
                 {
-                    busy[at.PersonAt[person]].Add(new Span(at.Start(s), at.End(s)));
+                    busy[week.PersonAt[person]].Add(new Span(at.Start(s), at.End(s)));
                 }
             }
         }
@@ -130,22 +144,45 @@ internal sealed partial class WeekModel
         return literal;
     }
 
-    private BoolVar Either(string _ = "") => model.NewBoolVar("");
+    private BoolVar Either() => model.NewBoolVar("");
 
     private static Starts Of(IReadOnlyList<Span> starts) => Starts.FromIntervals([.. starts.Select(s => new long[] { s.From, s.To - 1 })]);
 
-    /// <summary>The start lies in the spans if all the literals hold.</summary>
-    private void Within(LinearExpr start, IReadOnlyList<Span> spans, params ILiteral[] when)
+    /// <summary>A start, possible in some spans, lies in others if all the literals hold.</summary>
+    private void Within(LinearExpr start, IReadOnlyList<Span> possible, IReadOnlyList<Span> spans, params IReadOnlyList<ILiteral> when)
     {
-        if (spans.Count == 0)
+        var shared = Spans.Shared(possible, spans);
+        if (shared.Count == 0)
         {
             model.AddBoolOr(when.Select(w => w.Not()));
         }
-        else
+        else if (shared.Sum(s => s.To - s.From) < possible.Sum(s => s.To - s.From))
         {
-            model.AddLinearExpressionInDomain(start, Of(spans)).OnlyEnforceIf(when);
+            Only(model.AddLinearExpressionInDomain(start, Of(shared)), when);
         }
     }
+
+    /// <summary>The constraint holds only if all the literals do.</summary>
+    private void Only(Constraint constraint, params IReadOnlyList<ILiteral> when)
+    {
+        ILiteral[] open = [.. when.Where(w => !Always(w))];
+        if (open.Length > 0)
+        {
+            constraint.OnlyEnforceIf(open);
+        }
+    }
+
+    /// <summary>One ends so many grains before the other starts if all the literals hold; nothing is said that holds anyway.</summary>
+    private void Before(int one, int grains, int other, params IReadOnlyList<ILiteral> when)
+    {
+        if (steps[one]!.Last + grains > steps[other]!.First)
+        {
+            Only(model.Add(steps[one]!.Start + grains <= steps[other]!.Start), when);
+        }
+    }
+
+    /// <summary>True if the first can't start so many grains before the other in any plan.</summary>
+    private bool NeverBefore(int one, int grains, int other) => steps[one]!.First + grains > steps[other]!.Last;
 
     private LinearExpr EndOf(int s) => steps[s]!.Start + at.Length[s];
 }

@@ -8,13 +8,13 @@ internal sealed class Windows(Ground at, Dice dice)
 {
     private const int TwoDays = 2880;
 
-    private readonly int[] movable = [.. Enumerable.Range(0, at.Steps.Length).Where(s => !at.Given.Contains(s) && at.Rows[s] is not null)];
+    private readonly int[] movable = [.. Enumerable.Range(0, at.Steps.Length).Where(s => !at.Numbers.Given.Contains(s) && at.Rows[s] is not null)];
 
     /// <summary>Steps that may move at all.</summary>
     public int Movable => movable.Length;
 
     /// <summary>All that may move.</summary>
-    public bool[] Whole() => Marked(Enumerable.Range(0, at.Steps.Length).Where(s => !at.Given.Contains(s)));
+    public bool[] Whole() => Marked(Enumerable.Range(0, at.Steps.Length).Where(s => !at.Numbers.Given.Contains(s)));
 
     /// <summary>About so many steps, where something is to be gained.</summary>
     public bool[] Pick(int size)
@@ -42,7 +42,7 @@ internal sealed class Windows(Ground at, Dice dice)
         }
 
         // What a choice decides moves with it, or the choice stays.
-        foreach (var step in Enumerable.Range(0, free.Length).Where(s => at.Rows[s] is null && at.Steps[s].If is { } asked && !at.Given.Contains(s) && Decided(asked.Choice).Where(d => at.Rows[d] is not null).All(d => free[d])))
+        foreach (var step in Enumerable.Range(0, free.Length).Where(s => at.Rows[s] is null && at.Steps[s].If is { } asked && !at.Numbers.Given.Contains(s) && Decided(asked.Choice).Where(d => at.Rows[d] is not null).All(d => free[d])))
         {
             free[step] = true;
         }
@@ -55,7 +55,7 @@ internal sealed class Windows(Ground at, Dice dice)
     /// <summary>An order that is late, or one of any.</summary>
     private WeekOrder Needy()
     {
-        var late = at.Week.Orders.Where(o => at.Rows[at.StepAt[o.Out]] is not null && (at.Start(at.StepAt[o.Out]) * at.Grain) + (o.EdgeIsEnd ? at.Steps[at.StepAt[o.Out]].Minutes : 0) > o.To).ToList();
+        var late = at.Week.Orders.Where(o => at.Rows[at.Numbers.StepAt[o.Out]] is not null && (at.Start(at.Numbers.StepAt[o.Out]) * at.Grain) + (o.EdgeIsEnd ? at.Steps[at.Numbers.StepAt[o.Out]].Minutes : 0) > o.To).ToList();
         var pool = late.Count > 0 && dice.Below(4) > 0 ? late : at.Week.Orders;
         return pool[dice.Below(pool.Count)];
     }
@@ -94,8 +94,8 @@ internal sealed class Windows(Ground at, Dice dice)
             }
 
             chosen.Add(s);
-            chosen.AddRange(at.Holds.Where(h => at.StepAt[h.From] == s || at.StepAt[h.To] == s).Select(h => at.StepAt[h.From] == s ? at.StepAt[h.To] : at.StepAt[h.From])
-                .Where(o => at.Rows[o] is not null && !at.Given.Contains(o) && at.Steps[o].Skill is null));
+            chosen.AddRange(at.Holds.Where(h => at.Numbers.StepAt[h.From] == s || at.Numbers.StepAt[h.To] == s).Select(h => at.Numbers.StepAt[h.From] == s ? at.Numbers.StepAt[h.To] : at.Numbers.StepAt[h.From])
+                .Where(o => at.Rows[o] is not null && !at.Numbers.Given.Contains(o) && at.Steps[o].Skill is null));
         }
 
         return chosen;

@@ -25,7 +25,7 @@ public class WeekModelTests
     {
         var week = WeekFiles.Week(name);
         var plan = new QuickPlanner(20_000).Plan(week, TestContext.Current.CancellationToken).Plan!;
-        var at = new Ground(week, plan);
+        var at = new Ground(new Numbers(week), plan);
         var windows = new Windows(at, new Dice(7));
         var found = 0;
         for (var draw = 0; draw < (Seeds.Whole ? 200 : 12); draw++)
