@@ -37,8 +37,7 @@ public sealed record Order(
     public Statement? Statement { get; init; }
 
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
-    public string SizeInInches =>
-        string.Join('+', Tiers.Reverse().Select(t => t.Diameter.Inches.ToString("0.#", CultureInfo.InvariantCulture)));
+    public string SizeInInches => TierNames.Build(Tiers, inches: true);
 
     /// <summary>For logs and faults: which one it is, and nothing that was said.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"Order {Id:N}, version {Version}, {Stage}");

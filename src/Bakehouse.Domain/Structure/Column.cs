@@ -43,10 +43,14 @@ public static class Column
     {
         var (area, second) = (Math.PI * ((outside * outside) - (inside * inside)) / 4, SecondMoment(outside, inside));
         var slenderness = length / Math.Sqrt(second / area);
-        return slenderness >= Changeover(material.Stiffness, material.Crushing, hold)
+        return IsSlender(outside, inside, length, material, hold)
             ? Euler(material.Stiffness, second, length, hold)
             : area * material.Crushing * (1 - (material.Crushing * slenderness * slenderness / (4 * hold * Math.PI * Math.PI * material.Stiffness)));
     }
+
+    /// <summary>True if Euler's formula holds for it, false if Johnson's does.</summary>
+    public static bool IsSlender(double outside, double inside, double length, Material material, double hold) =>
+        length / Math.Sqrt(SecondMoment(outside, inside) / (Math.PI * ((outside * outside) - (inside * inside)) / 4)) >= Changeover(material.Stiffness, material.Crushing, hold);
 
     /// <summary>The diameter of a slender solid round column for a load and a factor: (64·n·P·L²/(π³·C·E))^¼.</summary>
     public static double Diameter(double load, double factor, double length, double stiffness, double hold) =>

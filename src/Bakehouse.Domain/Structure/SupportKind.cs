@@ -26,6 +26,9 @@ public sealed record SupportKind(string Name, Length Across, Length? Wall, Mater
     /// <summary>The load at which one of that length buckles or is crushed, newtons; a tube may dent before.</summary>
     public double Carries(Length length) => Column.Carries(Outside, Inside, (double)length.Millimetres, Material, EndHold.Pinned);
 
+    /// <summary>True if it would buckle before it is crushed.</summary>
+    public bool IsSlender(Length length) => Column.IsSlender(Outside, Inside, (double)length.Millimetres, Material, EndHold.Pinned);
+
     /// <summary>The load at which one punches a board, newtons. A tube is taken by its whole end: its rim cuts earlier into soft card.</summary>
     public double Punches(TierBoard board) => Column.Punches(Outside, board.Punching);
 }

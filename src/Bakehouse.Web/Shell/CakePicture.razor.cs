@@ -103,6 +103,7 @@ public partial class CakePicture
     {
         Part.Coat or Part.Bead => swatch ?? "var(--enamel, #FFFFFF)",
         Part.Board => "var(--board, #CBD5DD)",
+        Part.Foam => "var(--wash, #F3F6F8)",
         var p when DrawingPattern.Has(p) => $"url(#{PatternId(part, food)})",
         _ => "none",
     };
@@ -122,6 +123,8 @@ public partial class CakePicture
         var (a, b) = (r.TopLeft * Paper.Scale, r.TopRight * Paper.Scale);
         return $"M{F(left)} {F(bottom)}V{F(top + a)}{Arc(a, a, -a)}H{F(right - b)}{Arc(b, b, b)}V{F(bottom)}Z";
     }
+
+    private string Closed(Patch patch) => string.Concat(patch.Loops.Select(l => $"M{string.Join('L', l.Select(d => $"{F(Paper.X(d.X))} {F(Paper.Y(d.Y))}"))}Z"));
 
     private static string Arc(double radius, double dx, double dy) =>
         radius > 0 ? $"a{F(radius)} {F(radius)} 0 0 1 {F(dx)} {F(dy)}" : "";

@@ -33,6 +33,6 @@ public static class WhatChanged
     ];
 
     private static string Tier(CakeTier t, Words words) =>
-        $"{words.Size(t.Diameter)} × {words.Centimetres(t.Height)}, {t.Layers} layers, {Flavours.Say(t.Sponge, t.Filling)}, "
+        $"{words.Tier(t)} × {words.Centimetres(t.Height)}, {t.Layers} layers, {Flavours.Say(t.Sponge, t.Filling)}, "
         + string.Join(" ", t.Colours.Select(c => $"{c.Name} {(c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture)} %"));
 }

@@ -1,7 +1,9 @@
 namespace Bakehouse.Web.Shell;
 
 using System.Globalization;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using NodaTime;
 using NodaTime.Text;
@@ -107,6 +109,18 @@ public sealed class Words
     /// <summary>"6+8+10": top first, as it is said in the shop, in its own unit.</summary>
     /// <param name="tiers">Bottom first.</param>
     public string Build(IEnumerable<Length> tiers) => string.Join('+', tiers.Reverse().Select(t => Number(Inches ? t.Inches : t.Centimetres)));
+
+    /// <summary>The same for tiers of any outline.</summary>
+    public string Build(IEnumerable<CakeTier> tiers) => TierNames.Build(tiers, Inches);
+
+    /// <summary>"10 in", "9 in hexagon", "12 × 18 in".</summary>
+    public string Tier(CakeTier tier) => TierNames.Of(tier, Inches);
+
+    /// <summary>"14 in", "16 × 22 in".</summary>
+    public string Board(Board board) => TierNames.Of(board, Inches);
+
+    /// <summary>A round drum by the size that is sold, which may be a little larger than it must be; a straight one by its sides.</summary>
+    public string Drum(Board drum) => drum.Cut is null && drum.BoughtAs is { } bought ? Size(bought) : Board(drum);
 
     /// <summary>"10 cm".</summary>
     public string Centimetres(Length length) => $"{Number(length.Centimetres)} cm";

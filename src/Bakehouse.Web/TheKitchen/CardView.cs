@@ -90,14 +90,14 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         var mine = sheet.Tiers.Where(t => tiers.Any(w => w.Id == t.Tier.Id)).ToList();
         return operation switch
         {
-            "mix" or "bake" => [.. mine.Select(t => ($"{t.Pans.Count} pans {words.Size(t.Tier.Diameter)}", $"{words.VolumeOf(t.Pans.Batter)} batter each"))],
-            "turnout" or "wrap" => [.. mine.Select(t => (words.Size(t.Tier.Diameter), $"{t.Pans.Count} sponges"))],
+            "mix" or "bake" => [.. mine.Select(t => ($"{t.Pans.Count} pans {words.Tier(t.Tier)}", $"{words.VolumeOf(t.Pans.Batter)} batter each"))],
+            "turnout" or "wrap" => [.. mine.Select(t => (words.Tier(t.Tier), $"{t.Pans.Count} sponges"))],
             "fill" => [.. mine.SelectMany(Filled)],
-            "crumb" => [.. mine.Select(t => (words.Size(t.Tier.Diameter), $"{words.VolumeOf(t.Crumb)} first coat"))],
-            "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Size(t.Tier.Diameter)} {c.Name}", words.VolumeOf(c.Needed))))],
+            "crumb" => [.. mine.Select(t => (words.Tier(t.Tier), $"{words.VolumeOf(t.Crumb)} first coat"))],
+            "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Tier(t.Tier)} {c.Name}", words.VolumeOf(c.Needed))))],
             "colour" or "buttercream" => [.. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back"))],
             "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
-            "stack" => [.. sheet.Tiers.Where(t => t.Supports is not null).Select(t => ($"{words.Size(t.Tier.Diameter)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}")), .. Hidden(sheet)],
+            "stack" => [.. sheet.Tiers.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}")), .. Hidden(sheet)],
             "decorate" => order.Inscription.Length > 0 ? [("On the cake", $"“{order.Inscription}”"), ("Decoration", order.Decoration.ToString())] : [("Decoration", order.Decoration.ToString())],
             _ => [("Box", $"{words.Room(sheet.Box.Width)} square, {words.Room(sheet.Box.Height)} high"), ("With its board", words.Weight(sheet.Mass)), .. Hidden(sheet)],
         };
@@ -105,13 +105,13 @@ internal sealed class CardReader(WhatRings state, Shop shop)
 
     private IEnumerable<(string, string)> Filled(TierBuild tier)
     {
-        yield return ($"{words.Size(tier.Tier.Diameter)}, {tier.Tier.Layers} layers of", words.CutTo(tier.LayerHeight));
+        yield return ($"{words.Tier(tier.Tier)}, {tier.Layers.Count} layers of", LayerWords.Of(tier, words));
         if (tier.Fillings > 0)
         {
             yield return ($"{tier.Fillings} × {words.Thickness(tier.FillingHeight)} {Filling.Of(tier.Tier.Filling)?.Name ?? tier.Tier.Filling}", words.VolumeOf(tier.Filling));
         }
 
-        yield return ("Board", words.Size(tier.Board.Diameter));
+        yield return ("Board", words.Board(tier.Board));
     }
 
     private static IEnumerable<(string, string)> Hidden(BuildSheet sheet)

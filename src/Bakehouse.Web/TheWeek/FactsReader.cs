@@ -77,9 +77,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
             promise.EdgeIsEnd ? At(promise.To) : null);
     }
 
-    private string Build(Order order) => shop.Settings.Inches
-        ? $"{order.SizeInInches} in"
-        : $"{string.Join('+', order.Tiers.Reverse().Select(t => t.Diameter.Centimetres.ToString("0.#", CultureInfo.InvariantCulture)))} cm";
+    private string Build(Order order) => $"{Words.Of(shop).Build(order.Tiers)} {(shop.Settings.Inches ? "in" : "cm")}";
 
     private StepFacts Step(Step step, Order? order)
     {
@@ -106,7 +104,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
     {
         if (StepKey.Parse(step.Id)?.Tier is { } id && order?.Tiers.FirstOrDefault(t => t.Id == id) is { } tier)
         {
-            return Words.Of(shop).Size(tier.Diameter);
+            return Words.Of(shop).Tier(tier);
         }
 
         return order is null && step.Tier.Length > 0 ? $"tier {step.Tier}" : "";

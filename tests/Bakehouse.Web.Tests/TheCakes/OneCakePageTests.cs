@@ -1,7 +1,10 @@
 namespace Bakehouse.Web.Tests.TheCakes;
 
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Structure;
 using Bakehouse.Testing;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.TheCakes;
@@ -28,12 +31,12 @@ public sealed class OneCakePageTests : BunitContext
     public void The_top_tier_stands_on_top_and_the_dowels_agree_in_table_count_and_drawing()
     {
         var page = Open();
-        Assert.Equal(["6 in", "8 in", "10 in"], page.FindAll(".tier-row h2").Select(h => h.TextContent));
+        Assert.Equal(["6 in", "8 in", "10 in"], page.FindAll(".tier-row h2").Select(h => h.TextContent.Trim()));
         var dowels = page.FindAll(".tier-row dl > div:last-child dd").Select(d => d.TextContent).ToList();
         Assert.Equal(["none", "5 × 10.7 cm", "6 × 10.7 cm"], dowels);
         Assert.Contains("Inside: 11 dowels, 2 boards, 1 rod.", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
         Assert.Equal(11, page.FindAll(".inside-tray circle.dowel").Count);
-        Assert.Contains("look at the load yourself", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
+        Assert.Contains("no proof of strength", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -53,10 +56,59 @@ public sealed class OneCakePageTests : BunitContext
         book.State = book.State with { Shop = book.State.Shop! with { Settings = book.State.Shop.Settings with { TwoPeopleFromKg = 5 } } };
         book.Write(order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "airways close") }, "ines");
         var page = Open();
-        Assert.Equal(["Avoid nuts.", "Two people lift."], page.FindAll(".danger b").Select(b => b.TextContent));
+        Assert.Equal(["Avoid nuts.", "Two people lift.", "Hidden inside:"], page.FindAll(".danger b").Select(b => b.TextContent));
         Assert.Contains("“airways close”", page.Find(".danger").TextContent, StringComparison.Ordinal);
         Assert.Contains("no recipes are written yet. Check the recipe yourself", page.Find("#contains").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(page.Markup, c => c is '£' or '$' or '€');
+    }
+
+    /// <summary>The golden order: its totals and loads are held against published figures in the domain's own tests.</summary>
+    [Fact]
+    public void Its_face_says_what_it_takes_and_the_working_stands_behind_a_tap_with_formula_and_source()
+    {
+        var page = Open();
+        Assert.Contains("without the top tier 48 or 62", page.Find(".totals").TextContent, StringComparison.Ordinal);
+        Assert.Contains("11 dowels, 2 boards, 1 rod. Tell whoever cuts it.", page.FindAll(".danger")[^1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("Wooden dowel, 6 mm across, all cut to 10.7 cm.", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
+        var facts = page.Find(".cake-facts .tray").TextContent;
+        var mixed = BuildSheet.Of(order).Colours.Single();
+        foreach (var said in (string[])["one person, 9.1 kg with its boards; two from 10 kg.", "Travels in one piece.", "Drum 14 in, 12 mm thick.", "Box 14 in square, 15 in high, none is sold so large: make one.", $"Ivory {mixed.ToMix.Litres:0.00} L in one batch, {mixed.KeptBack.Litres:0.00} L kept back"])
+        {
+            Assert.Contains(said, System.Text.RegularExpressions.Regex.Replace(facts, @"\s+", " ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)), StringComparison.Ordinal);
+        }
+
+        var working = page.Find("details#working");
+        Assert.False(working.HasAttribute("open"));
+        Assert.Equal(["8 in: 5 × wooden dowel", "10 in: 6 × wooden dowel", "The whole cake"], working.QuerySelectorAll("h3").Select(h => h.TextContent));
+        Assert.All(working.QuerySelectorAll("dl > div"), line => Assert.All(line.QuerySelectorAll("dt, dd"), cell => Assert.NotEqual("", cell.TextContent.Trim())));
+        var load = StackLoads.Of(BuildSheet.Of(order), SupportKind.Dowel, TierBoard.DoubleCard)[0];
+        Assert.Contains($"{load.Each:0.##} N", working.TextContent, StringComparison.Ordinal);
+        Assert.Contains("NIOSH, DHHS publication 94-110", working.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_to_look_at_advises_and_never_stops()
+    {
+        Assert.Empty(Open().FindAll(".looks"));
+        book.Write(order with { Tiers = [Cakes.Tier(1, 1, 14), Cakes.Tier(1, 2, 12), Cakes.Tier(1, 3, 10)] }, "ines");
+        var page = Open();
+        Assert.All(page.FindAll(".looks li b:last-child"), b => Assert.StartsWith("Look: ", b.TextContent, StringComparison.Ordinal));
+        Assert.Contains("use hard board", page.Find(".looks").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Worked out from averages", page.Find(".looks").TextContent, StringComparison.Ordinal);
+        Assert.Contains("in 2 parts, 12+14 and 10 (over 12 kg)", page.Find(".cake-facts").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll(".controls button"));
+    }
+
+    [Fact]
+    public void Tiers_of_other_outlines_are_called_by_them()
+    {
+        CakeTier Cut(int tier, int inches, Outline outline) => Cakes.Tier(1, tier, inches) with { Special = new TierSpecial { Outline = outline } };
+        book.Write(order with { Tiers = [Cut(1, 14, new(OutlineKind.Rectangle, Length.FromInches(14), Length.FromInches(10))), Cut(2, 9, new(OutlineKind.Petal, Length.FromInches(9)))] }, "ines");
+        var page = Open();
+        Assert.Equal(["9 in petal", "14 × 10 in"], page.FindAll(".tier-row h2").Select(h => h.TextContent.Trim()));
+        Assert.Contains("9 petal+14×10", page.Find("h1").TextContent, StringComparison.Ordinal);
+        Assert.Contains("as its pan, 9 in petal, cut from 10 in", page.Find(".tier-row").TextContent, StringComparison.Ordinal);
+        Assert.Contains("18 × 14 in", page.FindAll(".tier-row")[1].TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -15,6 +15,9 @@ public enum Part
     /// <summary>Cut filling, hatched, in the colour of its food.</summary>
     Filling,
 
+    /// <summary>Foam of a false tier, cut.</summary>
+    Foam,
+
     /// <summary>A board or the drum.</summary>
     Board,
 
@@ -83,6 +86,9 @@ public sealed record Segment(Part Part, double X1, double Y1, double X2, double 
 
 /// <summary>A circle by its centre.</summary>
 public sealed record Circle(Part Part, double X, double Y, double Radius) : Drawn(Part);
+
+/// <summary>A closed line of several loops; inside a loop that lies in another is outside again.</summary>
+public sealed record Patch(Part Part, IReadOnlyList<IReadOnlyList<Dot>> Loops) : Drawn(Part);
 
 /// <summary>Where words stand, seen from their point.</summary>
 public enum Place

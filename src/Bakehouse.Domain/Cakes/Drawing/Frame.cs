@@ -35,7 +35,7 @@ internal sealed class Frame(Stack stack)
         }
     }
 
-    /// <summary>The bare bottom tier's diameter in both units.</summary>
+    /// <summary>The bare bottom tier from side to side in both units.</summary>
     public IEnumerable<Drawn> Dimension()
     {
         var radius = stack.Bottom.BareRadius;
@@ -43,6 +43,6 @@ internal sealed class Frame(Stack stack)
         yield return new Segment(Part.Dimension, -radius, y, radius, y);
         yield return new Segment(Part.Dimension, -radius, y - Serif, -radius, y + Serif);
         yield return new Segment(Part.Dimension, radius, y - Serif, radius, y + Serif);
-        yield return new Lettering(Part.Dimension, 0, y, Place.On, stack.BothSizes(stack.Bottom.Build.Tier.Diameter)) { Over = WordsOn.Plate };
+        yield return new Lettering(Part.Dimension, 0, y, Place.On, stack.BothSizes(stack.Bottom.Build.Shape.Wide)) { Over = WordsOn.Plate };
     }
 }

@@ -8,7 +8,7 @@ internal sealed class FrontView(BuildSheet sheet, bool inches)
     private const double Corner = 5.5, BeadRadius = 4;
 
     /// <summary>Six lines at r·sin of these angles from the front show that a tier is round.</summary>
-    private static readonly (double Degrees, double Opacity)[] Round =
+    private static readonly (double Degrees, double Opacity)[] Round6 =
         [(46, .16), (56, .21), (64, .26), (71, .31), (77, .36), (82, .40)];
 
     private readonly Stack stack = new(sheet, inches);
@@ -21,11 +21,12 @@ internal sealed class FrontView(BuildSheet sheet, bool inches)
         {
             lines.Add(BoardOf(tier));
             lines.AddRange(CoatOf(tier, -tier.Radius, 2 * tier.Radius, true, true));
-            lines.AddRange(Round.Select(r => RoundLine(tier, r.Degrees, r.Opacity)));
+            lines.AddRange(Relief(tier));
             lines.AddRange(Beads(tier));
             lines.Add(Label(tier, 0, 2 * tier.Radius));
         }
 
+        lines.AddRange(stack.Pillars(Stack.Mm(sheet.Figures.DowelDiameter)));
         lines.AddRange(frame.Dimension());
         return new CakeDrawing($"The cake from the front, to scale: {stack.Sizes}, top first.", frame.Extent, Frame.Surround, lines, []);
     }
@@ -77,18 +78,23 @@ internal sealed class FrontView(BuildSheet sheet, bool inches)
 
     /// <summary>Size and portions; words stand on a plate where neither ink nor white reads on every colour.</summary>
     public Lettering Label(StandingTier tier, double x, double room) =>
-        new(Part.Label, x, tier.Foot + (tier.Height / 2), Place.On, stack.Size(tier.Build.Tier.Diameter), Invariant($"{tier.Build.Dessert} dessert"))
+        new(Part.Label, x, tier.Foot + (tier.Height / 2), Place.On, stack.Face(tier.Build.Tier), tier.Build.Tier.IsFalse ? "not eaten" : Invariant($"{tier.Build.Dessert} dessert"))
         {
             Large = true,
             Room = room,
             Over = tier.LayersShow ? WordsOn.Plate : Contrast.On(tier.Swatches),
         };
 
-    private static Segment RoundLine(StandingTier tier, double degrees, double opacity)
+    /// <summary>Roundness by its six lines, a straight side by one near the right edge, all others by the upright edges that are seen.</summary>
+    private static IEnumerable<Segment> Relief(StandingTier tier) => tier.Build.Shape switch
     {
-        var x = tier.Radius * Math.Sin(degrees * Math.PI / 180);
-        return new Segment(Part.Roundness, x, tier.Foot + (2 * BeadRadius), x, tier.Top - Corner) { Opacity = opacity };
-    }
+        Round => Round6.Select(r => Upright(tier, tier.Radius * Math.Sin(r.Degrees * Math.PI / 180), r.Opacity)),
+        Slab => [Upright(tier, tier.Radius * 0.9, .4)],
+        var shape => Contour.Creases(shape, tier.Grown).Where(x => Math.Abs(x) < tier.Radius - 2).Select(x => Upright(tier, x, .4)),
+    };
+
+    private static Segment Upright(StandingTier tier, double x, double opacity) =>
+        new(Part.Roundness, x, tier.Foot + (2 * BeadRadius), x, tier.Top - Corner) { Opacity = opacity };
 
     private static IEnumerable<Drawn> Beads(StandingTier tier)
     {

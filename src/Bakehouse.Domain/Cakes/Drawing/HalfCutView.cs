@@ -18,12 +18,13 @@ internal sealed class HalfCutView(BuildSheet sheet, bool inches)
             lines.Add(FrontView.BoardOf(tier));
             lines.AddRange(FrontView.CoatOf(tier, -tier.Radius, tier.Radius, true, false));
             lines.AddRange(FrontView.CoatOf(tier, 0, tier.Radius, false, true));
-            lines.AddRange(Layers.Of(tier, 0, tier.BareRadius));
+            lines.AddRange(Cut(tier));
             lines.AddRange(Dowels(tier));
             lines.Add(Label(tier));
         }
 
         lines.AddRange(Rod());
+        lines.AddRange(stack.Pillars(dowel));
         lines.Add(new Segment(Part.CentreLine, 0, 0, 0, stack.Top + 10));
         lines.Add(new Lettering(Part.Label, -6, frame.RulerTop, Place.Left, "outside"));
         lines.Add(new Lettering(Part.Label, 6, frame.RulerTop, Place.Right, "cut through"));
@@ -43,6 +44,21 @@ internal sealed class HalfCutView(BuildSheet sheet, bool inches)
         return label.Over == WordsOn.Ink && tier.Build.Supports is not null
             ? label with { Over = WordsOn.Plate, Swatch = tier.MainSwatch }
             : label;
+    }
+
+    // Right of the middle, wherever the cut meets cake; behind an opening its back wall is seen.
+    private static IEnumerable<Drawn> Cut(StandingTier tier)
+    {
+        var shape = tier.Build.Shape;
+        if (shape is Round or Slab)
+        {
+            return Layers.Of(tier, 0, tier.BareRadius);
+        }
+
+        var layers = Contour.Across(shape, 0).Where(s => s.To > 0).SelectMany(s => Layers.Of(tier, Math.Max(0, s.From), s.To - Math.Max(0, s.From)));
+        var walls = Contour.Across(shape, tier.Grown).SelectMany(s => new[] { s.From, s.To }).Where(x => x > 0 && x < tier.Radius - 1)
+            .Select(x => new Segment(Part.Edge, x, tier.Foot, x, tier.Top));
+        return [.. layers, .. walls];
     }
 
     // The first support lies in the plane of the cut; of the others those on the outer half are told by dashes.
@@ -75,7 +91,7 @@ internal sealed class HalfCutView(BuildSheet sheet, bool inches)
 
     private IEnumerable<KeyEntry> Key()
     {
-        foreach (var tier in Enumerable.Reverse(stack.Tiers))
+        foreach (var tier in Enumerable.Reverse(stack.Tiers).Where(t => !t.Build.Tier.IsFalse))
         {
             yield return new KeyEntry(Part.Sponge, tier.SpongeFood, tier.SpongeFood);
         }
@@ -84,6 +100,11 @@ internal sealed class HalfCutView(BuildSheet sheet, bool inches)
         {
             var id = tier.Build.Tier.Filling;
             yield return new KeyEntry(Part.Filling, id, Filling.Of(id)?.Name.ToLowerInvariant() ?? id);
+        }
+
+        if (stack.Tiers.Exists(t => t.Build.Tier.IsFalse))
+        {
+            yield return new KeyEntry(Part.Foam, "", "foam");
         }
 
         yield return new KeyEntry(Part.Coat, "", "coat");
