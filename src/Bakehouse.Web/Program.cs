@@ -1,5 +1,6 @@
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
+using Bakehouse.Web.BetterPlan;
 using Bakehouse.Web.Copies;
 using Bakehouse.Web.FarDays;
 using Bakehouse.Web.Figures;
@@ -25,6 +26,7 @@ builder.AddBell();
 builder.AddCopies();
 builder.Services.AddSingleton<PlanEachDay>();
 builder.Services.AddHostedService(services => services.GetRequiredService<PlanEachDay>());
+builder.AddBetterPlan();
 builder.Services.AddSingleton<WellReader>();
 builder.Services.AddPages();
 

@@ -112,6 +112,21 @@ internal sealed class BookOnDisk : IDisposable
             command, kind, [about], now, person, kind is SlipKind.Out or SlipKind.Away ? now : null, until is { } hours ? now + Duration.FromMinutes((long)(hours * 60)) : null, spare));
     }
 
+    /// <summary>
+    /// A cake is taken, its baking moved an hour later by hand and let go again: the plan as it was made, and the worse one with overtime that
+    /// hangs now.
+    /// </summary>
+    public async Task<(Wall Better, Wall Worse, Guid Order)> PlanMadeWorse()
+    {
+        var order = (await Write(Order())).Order!;
+        var better = Book.State.Wall!;
+        var bake = better.Plan.Steps.Select(r => r.Step).First(s => s.StartsWith(order.Id.ToString("N"), StringComparison.Ordinal) && s.Contains(".bake.", StringComparison.Ordinal));
+        var answer = await Enter(Pin(bake, later: 60));
+        Assert.True(answer.Kind == AnswerKind.Accepted, answer.Message + string.Join(' ', answer.Problems.Select(p => p.Sentence)));
+        Assert.Equal(AnswerKind.Accepted, (await Enter(new UnpinStep(NewId(), "ines", "counter", bake))).Kind);
+        return (better, Book.State.Wall!, order.Id);
+    }
+
     /// <summary>An order is taken for a day beyond the planned ones; then the days pass until it is within them. Returns its id.</summary>
     public async Task<Guid> FarOrderComesNear()
     {

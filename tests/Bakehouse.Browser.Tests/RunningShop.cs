@@ -1,6 +1,9 @@
 namespace Bakehouse.Browser.Tests;
 
+using Bakehouse.Domain.Planning;
+using Bakehouse.Planner.Solver;
 using Bakehouse.Testing;
+using Bakehouse.Web.BetterPlan;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
@@ -31,6 +34,9 @@ public sealed class RunningShop : WebApplicationFactory<Web.Access.Who>, IAsyncL
 
     /// <summary>Where the app listens.</summary>
     public string Address => ClientOptions.BaseAddress.ToString().TrimEnd('/');
+
+    /// <summary>What the search for a better plan finds; the plan given, unless told.</summary>
+    public Improving Finds { get; set; } = (week, plan, _) => Task.FromResult(new Improved(plan, Judge.Examine(week, plan).Levels, false, null));
 
     /// <summary>A new screen of that size, as another device with its own cookies.</summary>
     public async Task<IPage> Screen(int width, int height, bool touch = false)
@@ -77,10 +83,12 @@ public sealed class RunningShop : WebApplicationFactory<Web.Access.Who>, IAsyncL
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting("Book:Path", Path.Combine(folder, "book.db"));
+        builder.UseSetting("BetterPlan:EachDay", "off");
         builder.ConfigureTestServices(services =>
         {
             services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock));
             services.Replace(ServiceDescriptor.Singleton<IClock>(Clock));
+            services.Replace(ServiceDescriptor.Singleton<Improving>((week, plan, cancel) => Finds(week, plan, cancel)));
         });
     }
 

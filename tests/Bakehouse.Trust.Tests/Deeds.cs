@@ -11,6 +11,7 @@ using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
+using Bakehouse.Planner.Quick;
 using NodaTime;
 
 /// <summary>
@@ -45,6 +46,7 @@ internal static class Deeds
         (3, typeof(ReadBackAllergies), ReadBack),
         (1, typeof(RenewCalendar), (shop, at) => new RenewCalendar(shop.NewId(), at.Person, at.Device, at.Person, $"{shop.NewId():N}{shop.NewId():N}")),
         (1, typeof(StopCalendar), (shop, at) => new StopCalendar(shop.NewId(), at.Person, at.Device, at.Person)),
+        (2, typeof(TakePlan), BetterPlan),
         (1, typeof(PlanNear), (shop, at) => new PlanNear(shop.NewId(), shop.Happens(50) ? "" : at.Person, at.Device)),
         (1, typeof(TrustClock), (shop, at) => new TrustClock(shop.NewId(), at.Person, at.Device)),
         (1, typeof(OpenSample), (shop, at) => new OpenSample(shop.NewId(), at.Person, at.Device)),
@@ -79,6 +81,12 @@ internal static class Deeds
         var first = today.PlusDays(shop.Happens(8) ? shop.Between(22, 30) : shop.Between(2, 6));
         return Enumerable.Range(0, 7).Select(first.PlusDays).First(d => SampleBakery.Shop.HoursOn(d).Count > 0);
     }
+
+    /// <summary>Made anew from the page that the screen shows, perhaps an old one: it fits and is better, or is refused.</summary>
+    private static TakePlan? BetterPlan(SimulatedShop shop, Screen at) =>
+        at.Seen is { Week: { } week, Wall: not null } && new QuickPlanner(20_000).Plan(Calm.Until(week, week.Now + Calm.Minutes)).Plan is { } plan
+            ? new TakePlan(shop.NewId(), at.Person, at.Device, new Wall(week.Epoch, plan), at.Seen.Head)
+            : null;
 
     private static TickStep? Tick(SimulatedShop shop, Screen at)
     {

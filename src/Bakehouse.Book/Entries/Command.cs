@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Entries;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Shops;
@@ -119,6 +120,14 @@ public sealed record TakeBackSlip(Guid Id, string Person, string Device, Guid Sl
 /// itself (<paramref name="Person"/> empty) once a day, and after changes, or by anybody.
 /// </summary>
 public sealed record PlanNear(Guid Id, string Person, string Device) : Command(Id, Person, Device);
+
+/// <summary>
+/// Hang up a plan that was found beside the work. Accepted if it still fits, is better, makes no cake later, and leaves the next two hours
+/// as they are.
+/// </summary>
+/// <param name="Plan">The plan and the instant of its minute 0.</param>
+/// <param name="Head">The head on which it was looked at; if the book has moved on since, the answer is a clash.</param>
+public sealed record TakePlan(Guid Id, string Person, string Device, Wall Plan, int Head) : Command(Id, Person, Device);
 
 /// <summary>
 /// Write ingredients and recipes, new ones or changed, all or none. Each with the version that was read (0 for a new one). Orders that are

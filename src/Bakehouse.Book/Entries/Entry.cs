@@ -39,6 +39,7 @@ internal static class Entry
         ReadBackAllergies read => ReadBackEntry.Decide(read, desk),
         TellSlip told => SlipEntry.Decide(told, desk),
         TakeBackSlip back => SlipBackEntry.Decide(back, desk),
+        TakePlan take => TakePlanEntry.Decide(take, desk),
         PlanNear near => NearEntry.Decide(near, desk),
         TrustClock => ClockEntry.Trust(desk),
         RenewCalendar renew => CalendarEntry.Decide(renew, desk),

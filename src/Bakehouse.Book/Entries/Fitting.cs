@@ -9,9 +9,6 @@ using NodaTime;
 /// <summary>Fits a change into the plan on the wall, and has the Judge look at every plan before it is written.</summary>
 internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand hand)
 {
-    /// <summary>So long nothing moves by itself: whoever works must be able to trust the screen (common practice, no source).</summary>
-    private const int CalmMinutes = 120;
-
     /// <summary>So many are asked to make way while a customer waits.</summary>
     private const int MostMakingWay = 8;
 
@@ -59,7 +56,7 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
     private bool MayMakeWay(Order order, IReadOnlyList<Tick> ticks, Wall wall)
     {
         var id = order.Id.ToString("N");
-        var calm = now + Duration.FromMinutes(CalmMinutes);
+        var calm = now + Duration.FromMinutes(Calm.Minutes);
         return Stages.IsPlanned(order.Stage)
             && !ticks.Any(t => t.Step.StartsWith(id, StringComparison.Ordinal)) && !hand.Pins.Any(p => p.Step.StartsWith(id, StringComparison.Ordinal))
             && wall.Plan.Steps.Where(r => r.Step.StartsWith(id, StringComparison.Ordinal)).All(r => wall.Epoch + Duration.FromMinutes(r.Start) > calm);
@@ -73,7 +70,7 @@ internal sealed class Fitting(IPlanner planner, Shop shop, Instant now, ByHand h
     /// <summary>The same for a step that begins now: the others are mended around it.</summary>
     public Fitted Begin(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall wall, Pin pin) => Move(orders, ticks, wall, pin, Repair);
 
-    private PlanOutcome Repair(Week week, CancellationToken cancel) => planner.Repair(week, week.Now + CalmMinutes, cancel);
+    private PlanOutcome Repair(Week week, CancellationToken cancel) => planner.Repair(week, week.Now + Calm.Minutes, cancel);
 
     private Fitted MendHeld(IReadOnlyList<Order> orders, IReadOnlyList<Tick> ticks, Wall? wall) => StoppedByNone(
         Look(WeekOf(orders, ticks, wall), orders, Repair), orders, null, rest => MendHeld(rest, ticks, wall));

@@ -189,6 +189,6 @@ public sealed record Fresh(string Step, int Most);
 
 /// <summary>What is done, started or pinned: the plan must agree with each field that is given.</summary>
 /// <param name="Step">A step, or null if a hold is fixed.</param>
-/// <param name="Why">done, started or pinned.</param>
+/// <param name="Why">done, started, pinned, assumed or calm.</param>
 public sealed record Fixed(
     string? Step, int? Start, IReadOnlyList<string>? People, string? Machine, string? Hold, string? Store, string Why);

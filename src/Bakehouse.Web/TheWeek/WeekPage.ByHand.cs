@@ -28,6 +28,8 @@ public partial class WeekPage
 
     private bool MayWriteChores => EntryRights.May(typeof(WriteChore), Mine);
 
+    private bool MayTakePlan => EntryRights.May(typeof(TakePlan), Mine);
+
     private Pin? PinOf(string id) => Book.State.Pins.FirstOrDefault(p => p.Step == id);
 
     /// <summary>Shows where the chosen step can stand; a step that is done or running says so.</summary>

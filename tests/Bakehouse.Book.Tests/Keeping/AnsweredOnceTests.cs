@@ -101,6 +101,9 @@ public sealed class AnsweredOnceTests
                 return new WriteOrder(id, person, device, BookOnDisk.Order());
             case nameof(KeepDraft):
                 return new KeepDraft(id, person, device, "{\"name\":\"Mo");
+            case nameof(TakePlan):
+                var (better, _, _) = await disk.PlanMadeWorse();
+                return new TakePlan(id, person, device, better, disk.Book.State.Head);
             case nameof(PlanNear):
                 await disk.FarOrderComesNear();
                 return new PlanNear(id, person, device);

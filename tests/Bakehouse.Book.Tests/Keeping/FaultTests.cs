@@ -122,6 +122,9 @@ public sealed class FaultTests(ITestOutputHelper output)
                 return (new AnswerRing(id, "ines", "counter", ring.Id, RingAnswerKind.Cannot, "The street is shut."), () => Cancel(order.Id));
             case nameof(KeepDraft):
                 return (new KeepDraft(id, "ines", "counter", $"{id}"), null);
+            case nameof(TakePlan):
+                var (better, _, made) = await disk.PlanMadeWorse();
+                return (new TakePlan(id, "ines", "office", better, disk.Book.State.Head), () => Cancel(made));
             case nameof(PlanNear):
                 var near = await disk.FarOrderComesNear();
                 return (new PlanNear(id, "", "by itself"), () => Cancel(near));

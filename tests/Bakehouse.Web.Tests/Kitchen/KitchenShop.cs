@@ -59,6 +59,7 @@ internal sealed class KitchenShop(TimeProvider time, string folder, bool rope = 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting("Book:Path", Path.Combine(folder, "book.db"));
+        builder.UseSetting("BetterPlan:EachDay", "off");
         builder.UseSetting("Bell:Rope", rope ? "on" : "off");
         builder.ConfigureTestServices(services =>
         {

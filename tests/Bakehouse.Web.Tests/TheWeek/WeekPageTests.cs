@@ -2,7 +2,10 @@ namespace Bakehouse.Web.Tests.TheWeek;
 
 using System.Globalization;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Planner.Solver;
+using Bakehouse.Web.BetterPlan;
 using Bakehouse.Web.Shell;
 using Bakehouse.Web.TheWeek;
 using Bunit;
@@ -24,6 +27,8 @@ public sealed class WeekPageTests : IDisposable
         screen.Services.AddSingleton<IBook>(book);
         screen.Services.AddSingleton<IClock>(new ClockOf(time));
         screen.Services.AddSingleton<TimeProvider>(time);
+        screen.Services.AddSingleton<Improving>((week, plan, _) => Task.FromResult(new Improved(plan, Judge.Examine(week, plan).Levels, false, null)));
+        screen.Services.AddSingleton<PlanSearch>();
         screen.JSInterop.SetupModule("/js/week.js").SetupVoid("watch", _ => true).SetVoidResult();
     }
 
@@ -163,10 +168,5 @@ public sealed class WeekPageTests : IDisposable
         await screen.DisposeComponentsAsync();
 
         Assert.Equal(0, book.Listeners);
-    }
-
-    private sealed class ClockOf(TimeProvider time) : IClock
-    {
-        public Instant GetCurrentInstant() => Instant.FromDateTimeOffset(time.GetUtcNow());
     }
 }
