@@ -3,7 +3,11 @@ namespace Bakehouse.Web.Tests;
 using AngleSharp.Dom;
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Prices;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Testing;
 using Bakehouse.Web.Access;
@@ -98,6 +102,38 @@ public sealed class ShopPageTests : BunitContext
 
         Tap(page, "Write the change");
         Assert.Equal(new ShopSettings(), book.State.Shop.Settings);
+    }
+
+    [Fact]
+    public void Her_prices_are_written_and_read_back_and_what_is_wrong_is_named()
+    {
+        book.State = book.State with { Cookbook = Starter.Sample };
+        var page = Open();
+        Assert.Null(book.State.Shop!.Prices);
+        foreach (var (field, text) in new[] { ("wage", "17"), ("mark-up", "35"), ("least-mark-up", "15,5"), ("board-prices", "6 = 0,45; 8 = 0.60"), ("portion-smooth", "5.50"), ("decoration-rich", "25"), ("pack-butter", "5000") })
+        {
+            page.Find($"#{field}").Input(text);
+        }
+
+        Tap(page, "Write the change");
+        Assert.Contains("Pack of butter", page.Find(".problems").TextContent, StringComparison.Ordinal);
+        page.Find("[aria-label='Butter, unsalted, price of the pack']").Input("37.50");
+        Tap(page, "Write the change");
+
+        var prices = book.State.Shop.Prices!;
+        Assert.Equal((17m, 0.35m, 0.155m, null), (prices.Wage, prices.MarkUp, prices.LeastMarkUp, prices.OverheadAYear));
+        Assert.Equal([0.45m, 0.60m], prices.Boards.Select(b => b.Price));
+        Assert.Equal(new PackPrice("butter", Mass.FromGrams(5000), 37.50m), Assert.Single(prices.Packs));
+        Assert.Equal(new PortionPrice(Finish.Smooth, Cut.Dessert, 5.50m), Assert.Single(prices.List.Portions));
+        var again = Open();
+        Assert.Equal(["17", "15.5", "6 = 0.45; 8 = 0.60", "5.5", "37.5"], new[] { "#wage", "#least-mark-up", "#board-prices", "#portion-smooth", "[aria-label='Butter, unsalted, price of the pack']" }.Select(f => again.Find(f).GetAttribute("value")));
+
+        again.Find("#least-mark-up").Input("40");
+        again.Find("#wage").Input("seventeen");
+        Tap(again, "Write the change");
+        var told = again.FindAll(".problems li").Select(l => l.TextContent.Trim()).ToList();
+        Assert.Contains(told, t => t.StartsWith("An hour of hands “seventeen”", StringComparison.Ordinal));
+        Assert.Contains(told, t => t.StartsWith("Least mark-up “40”: It is above the usual mark-up.", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
 using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Prices;
 using Bakehouse.Domain.Shops;
 
 /// <summary>Writes a new order or a new version, and plans it.</summary>
@@ -103,7 +104,9 @@ internal static class OrderEntry
 
         var owner = desk.Shop.PersonOf(command.Person)?.Role == Role.Owner;
         var full = DayCaps.Against(after, before, desk.State.Orders, desk.Shop, owner);
-        return [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner, desk.State.CookbookOf(after)), .. full is null ? (Problem[])[] : [full]];
+        var recipes = desk.State.CookbookOf(after);
+        List<Problem> problems = [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner, recipes), .. full is null ? (Problem[])[] : [full]];
+        return problems.Count == 0 && FloorPrice.Against(after, before, recipes, desk.Shop, owner) is { } under ? [under] : problems;
     }
 
     private static List<Problem> Moves(Order? before, Order after)

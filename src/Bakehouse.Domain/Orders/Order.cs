@@ -36,11 +36,23 @@ public sealed record Order(
     /// <summary>Who wrote down what was said about allergies, and who read it back; null where nothing must be avoided.</summary>
     public Statement? Statement { get; init; }
 
+    /// <summary>What was agreed with the customer; null as long as no price was.</summary>
+    public AgreedPrice? Price { get; init; }
+
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches => TierNames.Build(Tiers, inches: true);
 
     /// <summary>For logs and faults: which one it is, and nothing that was said.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"Order {Id:N}, version {Version}, {Stage}");
+}
+
+/// <summary>A price as it was agreed, in the shop's currency.</summary>
+/// <param name="Amount">Zero or more.</param>
+/// <param name="Reason">Why it is under the floor; else may be empty.</param>
+public sealed record AgreedPrice(decimal Amount, string Reason = "")
+{
+    /// <summary>Never prints what was agreed.</summary>
+    public override string ToString() => "«kept out»";
 }
 
 /// <summary>Who ordered it.</summary>

@@ -29,6 +29,12 @@ public static partial class OrderChecks
     /// <summary>Most portions of one order.</summary>
     public const int MostPortions = 1000;
 
+    /// <summary>Most money for one order.</summary>
+    public const int MostMoney = 1_000_000;
+
+    /// <summary>What is wrong with the tiers alone: whether they can be built, and baked and stood in this shop.</summary>
+    public static IReadOnlyList<Problem> OfTiers(Order order, Shop shop) => [.. TierCount(order), .. order.Tiers.SelectMany((tier, i) => Tier(tier, i, order, shop))];
+
     /// <summary>Every problem; empty if the order may be written in its stage.</summary>
     /// <param name="owner">True if the owner writes it: a wider tier above needs her tick.</param>
     /// <param name="recipes">Against which an allergy is weighed; null or unwritten: against what the methods are known to be made with.</param>
@@ -38,6 +44,7 @@ public static partial class OrderChecks
         problems.AddRange(When(order, shop, now));
         problems.AddRange(Words(order));
         problems.AddRange(HowMany(order));
+        problems.AddRange(Agreed(order));
         problems.AddRange(TierCount(order));
         problems.AddRange(order.Tiers.SelectMany((tier, i) => Tier(tier, i, order, shop)));
         problems.AddRange(WiderAbove(order, owner));
@@ -108,6 +115,7 @@ public static partial class OrderChecks
             ("Allergies", order.Allergies.Words, LongestName),
             ("Inscription", order.Inscription, LongestInscription),
             ("Notes", order.Notes, LongestNotes),
+            ("Price", order.Price?.Reason ?? "", LongestName),
         ];
         foreach (var (field, value, limit) in texts)
         {
@@ -121,6 +129,14 @@ public static partial class OrderChecks
             {
                 yield return new Problem(field, Problem.Shown(value), "This holds a sign that can't be written.", "Type it again instead of pasting it.");
             }
+        }
+    }
+
+    private static IEnumerable<Problem> Agreed(Order order)
+    {
+        if (order.Price is { Amount: var amount } && (amount is < 0 or > MostMoney || amount != decimal.Round(amount, Prices.Cash.Places)))
+        {
+            yield return new Problem("Price", amount.ToString(CultureInfo.InvariantCulture), Invariant($"A price is 0 to {MostMoney}, in whole coins."), "Write it in figures, such as 385 or 385.50.");
         }
     }
 

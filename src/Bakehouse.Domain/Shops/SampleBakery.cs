@@ -36,6 +36,7 @@ public static class SampleBakery
         IsSample: true)
     {
         HouseCakes = SampleOrders.HouseCakes,
+        Prices = SamplePrices.All,
     };
 
     private static List<Person> People() =>

@@ -3,6 +3,7 @@ namespace Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Prices;
 
 /// <summary>The bakery itself: where it is, when it opens, who works there and on what. Edited as a whole, kept by version.</summary>
 /// <param name="Version">1 and up; each saved change adds one.</param>
@@ -34,6 +35,9 @@ public sealed record Shop(
 
     /// <summary>Which law counts, the owner's rules about allergens, and what is said about the kitchen.</summary>
     public AllergenRules Allergens { get; init; } = AllergenRules.Usual;
+
+    /// <summary>What its hours, things and cakes cost; null as long as nobody has said anything.</summary>
+    public ShopPrices? Prices { get; init; }
 
     /// <summary>The rows of opening hours of that day; empty when shut.</summary>
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>

@@ -22,6 +22,7 @@ public static class ShopChecks
         .. Caps(shop.Settings.Caps ?? []),
         .. HouseCakeChecks.Problems(shop),
         .. shop.Allergens.Problems(),
+        .. shop.Prices?.Problems() ?? [],
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>

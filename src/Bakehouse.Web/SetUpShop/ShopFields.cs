@@ -14,6 +14,17 @@ public static class ShopFields
         "quiet" => "The bell is quiet",
         "hours" => "Open",
         "house-cakes" => "House cakes",
+        "wage" => "An hour of hands",
+        "orders-a-year" => "Orders a year",
+        "mark-up" => "Mark-up on cost",
+        "least-mark-up" => "Least mark-up",
+        "price-step" => "Prices end on steps of",
+        "support-price" => "A dowel",
+        "rod-price" => "A centre rod",
+        "least-price" => "No order under",
+        _ when field.StartsWith("pack-", StringComparison.Ordinal) => $"Pack of {field[5..].Replace('-', ' ')}",
+        _ when field.StartsWith("portion-", StringComparison.Ordinal) => $"A portion, {field[8..]}",
+        _ when field.StartsWith("decoration-", StringComparison.Ordinal) => $"Decoration, {field[11..]}",
         _ => Capital(field.Split('-') is [var kind, [>= '0' and <= '9', ..] at, var what] ? $"{kind} {at}, {what}" : field.Replace('-', ' ')),
     };
 
@@ -24,6 +35,8 @@ public static class ShopFields
         {
             "last hands" => "last-hands",
             "house cakes" => "house-cakes",
+            "Wage" or "Overhead" or "Mark-up" or "Least mark-up" or "Orders a year" => problem.Where.ToLowerInvariant().Replace(' ', '-'),
+            "Rounding" or "Support" or "Rod" or "Packs" or "Price list" or "Board or box" => "prices",
             "small cakes" => "small-cakes",
             _ when problem.Where.StartsWith("cap", StringComparison.Ordinal) => "caps",
             _ => problem.Where,

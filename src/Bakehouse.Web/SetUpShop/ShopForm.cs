@@ -38,6 +38,9 @@ public sealed class ShopForm
     /// <summary>"21:00-06:00": when the bell keeps quiet about what can wait; "" for never.</summary>
     public string Quiet { get; set; } = "";
 
+    /// <summary>The owner's own prices.</summary>
+    public PricesForm Prices { get; set; } = new();
+
     public IList<HouseCakeForm> HouseCakes { get; set; } = [];
 
     public IList<PersonForm> People { get; set; } = [new() { Hours = "Tue-Sat 06:00-14:00", Skills = [.. Bakehouse.Domain.Shops.Skills.All] }];

@@ -59,7 +59,7 @@ public sealed partial class ShopPage : IAsyncDisposable
 
     private string Text => JsonSerializer.Serialize(Form);
 
-    private ShopForm Fresh() => Book.State.Shop is { } shop ? ShopReader.Form(shop) : new ShopForm();
+    private ShopForm Fresh() => Book.State.Shop is { } shop ? ShopReader.Form(shop, Book.State.Cookbook) : new ShopForm { Prices = PricesReader.Form(null, true, Book.State.Cookbook) };
 
     private Problem? At(string field) => Problems.FirstOrDefault(p => string.Equals(p.Where, field, StringComparison.OrdinalIgnoreCase));
 

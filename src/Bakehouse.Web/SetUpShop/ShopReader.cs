@@ -2,7 +2,9 @@ namespace Bakehouse.Web.SetUpShop;
 
 using System.Globalization;
 using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.TakeOrder;
 using NodaTime;
@@ -41,6 +43,7 @@ public sealed class ShopReader(Shop? before)
         var benches = Whole("benches", form.Benches, 1, 100);
         var turntables = Whole("turntables", form.Turntables, 1, 100);
         var settings = Settings(form);
+        var prices = new PricesReader(form.Inches, before?.Prices, problems).Read(form.Prices);
         if (problems.Count > 0)
         {
             return (null, [.. problems]);
@@ -50,13 +53,17 @@ public sealed class ShopReader(Shop? before)
             form.Version, name, form.Zone.Trim(), hours, before?.Closed ?? [], people, ovens, bowls, shelves,
             racks, benches, turntables, settings, before?.IsSample ?? false)
         {
+            Allergens = before?.Allergens ?? AllergenRules.Usual,
+            Prices = prices,
             HouseCakes = [.. form.HouseCakes.SelectMany(f => (before?.HouseCakes ?? []).Where(c => c.Name == f.Was).Select(c => c with { Name = f.Name.Trim() }))],
         }, []);
     }
 
     /// <summary>The form filled with a shop.</summary>
-    public static ShopForm Form(Shop shop) => new()
+    /// <param name="book">For each of its ingredients a pack may have a price.</param>
+    public static ShopForm Form(Shop shop, Cookbook book) => new()
     {
+        Prices = PricesReader.Form(shop.Prices, shop.Settings.Inches, book),
         Name = shop.Name,
         Zone = shop.Zone,
         Hours = WeeklyHours.Write(shop.Hours.Select(h => new Shift(h.Day, h.From, h.To))),

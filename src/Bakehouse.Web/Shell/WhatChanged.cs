@@ -8,13 +8,14 @@ using Bakehouse.Web.TakeOrder;
 public static class WhatChanged
 {
     /// <summary>What differs, with the older and the newer wording; empty if nothing does.</summary>
-    public static IReadOnlyList<(string What, string Old, string New)> Between(Order old, Order now, Words words)
+    /// <param name="price">True to tell the price, too: those who build don't see it.</param>
+    public static IReadOnlyList<(string What, string Old, string New)> Between(Order old, Order now, Words words, bool price = false)
     {
-        var before = Facts(old, words);
-        return [.. Facts(now, words).Zip(before, (n, o) => (n.What, o.Says, n.Says)).Where(x => x.Item2 != x.Item3)];
+        var before = Facts(old, words, price);
+        return [.. Facts(now, words, price).Zip(before, (n, o) => (n.What, o.Says, n.Says)).Where(x => x.Item2 != x.Item3)];
     }
 
-    private static IReadOnlyList<(string What, string Says)> Facts(Order o, Words words) =>
+    private static IReadOnlyList<(string What, string Says)> Facts(Order o, Words words, bool price) =>
     [
         ("Stage", StageNames.Say(o.Stage)),
         ("When", words.DayAndTime(o.Handover.At)),
@@ -29,6 +30,7 @@ public static class WhatChanged
         ("Telephone", o.Customer.Phone),
         ("On the cake", o.Inscription),
         ("Notes", o.Notes),
+        ("Price", !price ? "" : o.Price is { } agreed ? $"{words.Money(agreed.Amount)} {agreed.Reason}".Trim() : "not agreed"),
         ("The day's cap", o.BeyondCapAgreed ? "beyond it, agreed by the owner" : "kept"),
     ];
 

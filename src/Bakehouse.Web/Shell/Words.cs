@@ -154,6 +154,12 @@ public sealed class Words
         ? $"{Number(Math.Ceiling(length.Inches))} in"
         : $"{Number(Math.Ceiling(length.Centimetres))} cm";
 
+    /// <summary>"£385.00": always with its coins, so that amounts stand under each other.</summary>
+    public string Money(decimal amount) => $"{(amount < 0 ? "−" : "")}{Currency}{Math.Abs(amount).ToString("#,0.00", culture)}";
+
+    /// <summary>The sign of the shop's money.</summary>
+    public string Currency => (shop?.Settings.Country ?? "GB") switch { "GB" => "£", "IE" => "€", "ZA" => "R", _ => "$" };
+
     /// <summary>At most two decimals, in the shop's culture.</summary>
     public string Number(decimal number) => number.ToString("0.##", culture);
 

@@ -23,6 +23,7 @@ public static class FieldNames
         "phone" => "Telephone",
         "inscription" => "On the cake",
         "notes" => "Notes",
+        "price" => "Price",
         "order" => "Order",
         "stage" => "Stage",
         "plan" => "The plan",
@@ -54,6 +55,7 @@ public static class FieldNames
         "Allergies" => "allergies",
         "Inscription" => "inscription",
         "Notes" => "notes",
+        "Price" => "price",
         _ when where.StartsWith("Tier ", StringComparison.Ordinal)
             && int.TryParse(where.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out var fromBelow) => TierAt(tiers + 1 - fromBelow),
         _ => where,

@@ -5,6 +5,7 @@ using Bakehouse.Domain;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Prices;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
@@ -38,6 +39,11 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
             .Concat(full is null ? [] : [full])
             .Select(p => FieldNames.OnPage(p, form.Tiers.Count))
             .Where(p => !unread.Contains(p.Where) && !(p.Where == "when" && (unread.Contains("day") || unread.Contains("hour")))));
+        if (problems.Count == 0 && FloorPrice.Against(order, before, recipes?.Invoke(before ?? order) ?? Cookbook.Empty, shop, owner) is { } under)
+        {
+            problems.Add(FieldNames.OnPage(under, form.Tiers.Count));
+        }
+
         return problems.Count == 0 ? (order, []) : (null, [.. problems]);
     }
 
@@ -103,8 +109,11 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
             new Customer(form.Name.Trim(), phone),
             new Handover(form.Way, at ?? Today.PlusDays(1 + (shop.Settings.NoticeHours / 24)).At(LocalTime.Noon), form.Way == Way.Deliver ? form.Address.Trim() : "", route),
             cutting, new Portions(count, form.Cut), tiers, form.Finish, form.Decoration,
-            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed);
+            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed) { Price = Price(form) };
     }
+
+    private AgreedPrice? Price(OrderForm form) =>
+        form.Price.Trim().Length == 0 ? null : new AgreedPrice(Figure("price", form.Price, 0, "the shop's money"), form.PriceReason.Trim());
 
     /// <summary>The answer about allergies as typed.</summary>
     internal static AllergyAnswer Allergies(OrderForm form) => form.Allergies switch

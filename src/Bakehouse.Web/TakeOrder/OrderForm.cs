@@ -67,6 +67,12 @@ public sealed class OrderForm
 
     public string Notes { get; set; } = "";
 
+    /// <summary>What was agreed, in the shop's currency; "" as long as no price was.</summary>
+    public string Price { get; set; } = "";
+
+    /// <summary>Why it is under the floor.</summary>
+    public string PriceReason { get; set; } = "";
+
     public bool WiderAboveAgreed { get; set; }
 
     public bool BeyondCapAgreed { get; set; }
@@ -84,7 +90,7 @@ public sealed class OrderForm
         var form = Of(order, shop);
         (form.Id, form.Number, form.Version, form.Stage) = (Guid.NewGuid(), 0, 0, Stage.Enquiry);
         (form.Day, form.Hour, form.CutDay, form.CutHour, form.Inscription, form.Notes) = ("", "", "", "", "", "");
-        (form.WiderAboveAgreed, form.BeyondCapAgreed) = (false, false);
+        (form.WiderAboveAgreed, form.BeyondCapAgreed, form.Price, form.PriceReason) = (false, false, "", "");
         form.Tiers = OwnIds(form.Tiers);
         if (form.Allergies == AllergyKind.NoneTold)
         {
@@ -150,6 +156,8 @@ public sealed class OrderForm
             Phone = TakeOrder.Phone.Show(order.Customer.Phone, shop.Settings.Country),
             Inscription = order.Inscription,
             Notes = order.Notes,
+            Price = order.Price is { } price ? price.Amount.ToString("0.##", CultureInfo.InvariantCulture) : "",
+            PriceReason = order.Price?.Reason ?? "",
             WiderAboveAgreed = order.WiderAboveAgreed,
             BeyondCapAgreed = order.BeyondCapAgreed,
         };

@@ -6,6 +6,7 @@ using Bakehouse.Domain;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Prices;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Access;
@@ -53,6 +54,9 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private IReadOnlyList<CakeTier> Tiers { get; set; } = [];
 
+    /// <summary>What is asked for it; null as long as it can't be made here or the shop has no prices.</summary>
+    private CakePrice? Price { get; set; }
+
     /// <summary>The stage in which it was last tried to write it.</summary>
     private Stage? Tried { get; set; }
 
@@ -84,7 +88,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         : null;
 
     /// <summary>Tiers, finish and decoration as typed, in an order of which nothing else is asked.</summary>
-    private Order Draft => new(Form.Id, 0, 0, Stage.Enquiry, new Customer("", ""), new Handover(Way.Collect, default, "", 0), null, new Portions(1, Cut.Dessert), Tiers, Form.Finish, Form.Decoration, FormReader.Allergies(Form), "", "");
+    private Order Draft => new(Form.Id, 0, 0, Stage.Enquiry, new Customer("", ""), new Handover(Way.Collect, default, "", 0), null, new Portions(1, Form.Cut), Tiers, Form.Finish, Form.Decoration, FormReader.Allergies(Form), "", "");
 
     private LocalDateTime? When => Reader.When(Form);
 
@@ -145,6 +149,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         var sheet = BuildSheet.Try(Tiers, Form.Finish, CakeFigures.Of(Shop));
         Behind = Form.Tiers.Count > 0 && (sheet is null || Reader.Drawn(Form) is null);
         Sheet = Form.Tiers.Count == 0 ? null : sheet ?? Sheet;
+        Price = Form.Tiers.Count == 0 ? null : CakePrice.Of(Draft, Recipes(InBook ?? Draft), Shop) ?? Price;
     }
 
     private void Touched()

@@ -47,6 +47,25 @@ public sealed class OrderEntryTests
     }
 
     [Fact]
+    public async Task Under_the_floor_the_counter_gives_a_reason_and_the_owner_need_not()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Enter(BookOnDisk.Recipes());
+        var order = BookOnDisk.Order() with { Price = new AgreedPrice(5) };
+
+        var refused = await disk.Write(order, "wren");
+        Assert.Equal((AnswerKind.Refused, "Price"), (refused.Kind, Assert.Single(refused.Problems).Where));
+        Assert.Empty(disk.Book.State.Orders);
+
+        var taken = (await disk.Write(order with { Price = new AgreedPrice(5, "Her sister's cake broke") }, "wren")).Order!;
+        Assert.Equal("Her sister's cake broke", disk.Book.State.Orders.Single().Price!.Reason);
+        Assert.Equal(AnswerKind.Accepted, (await disk.Write(taken with { Price = new AgreedPrice(4) }, "ines")).Kind);
+        // What the owner agreed holds nobody up who writes something else.
+        Assert.Equal(AnswerKind.Accepted, (await disk.Write(disk.Book.State.Orders.Single() with { Inscription = "NOA" }, "wren")).Kind);
+        Assert.Equal("Price", Assert.Single((await disk.Write(BookOnDisk.Order("Hale") with { Price = new AgreedPrice(-1) }, "ines")).Problems).Where);
+    }
+
+    [Fact]
     public async Task Two_people_save_at_once_and_the_second_sees_what_stands()
     {
         using var disk = new BookOnDisk();

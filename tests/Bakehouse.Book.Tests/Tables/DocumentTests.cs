@@ -22,7 +22,7 @@ public sealed class DocumentTests
         Assert.Equal(["nuts"], order.Allergies.Avoid);
         // What came since stands at its end; an older reader passes it over.
         Assert.Equal(
-            Kept("order.1.json")[..^1].Replace("}]}", "}],\"special\":null}", StringComparison.Ordinal).Replace("\"words\":\"hazelnut\"", "\"words\":\"hazelnut\",\"told\":\"Allergy\",\"judged\":\"\"", StringComparison.Ordinal) + ",\"beyondCapAgreed\":false,\"madeFrom\":null,\"statement\":null}",
+            Kept("order.1.json")[..^1].Replace("}]}", "}],\"special\":null}", StringComparison.Ordinal).Replace("\"words\":\"hazelnut\"", "\"words\":\"hazelnut\",\"told\":\"Allergy\",\"judged\":\"\"", StringComparison.Ordinal) + ",\"beyondCapAgreed\":false,\"madeFrom\":null,\"statement\":null,\"price\":null}",
             Document.Write(order));
         // An old answer that named something counts as an allergy, never as less.
         Assert.Equal(CustomersWord.Allergy, order.Allergies.Told);
@@ -55,6 +55,18 @@ public sealed class DocumentTests
         Assert.Equal(new LocalTime(6, 0), shop.PersonOf("petra")!.Shifts[0].From);
         Assert.Equal(46, shop.Ovens[0].Width.Centimetres);
         Assert.Equal(OvenKind.Fan, shop.Ovens[0].Kind);
+    }
+
+    [Fact]
+    public void Prices_of_a_shop_and_of_an_order_are_kept()
+    {
+        Assert.Null(Document.ReadShop(1, Kept("shop.1.json")).Prices);
+        var prices = Document.ReadShop(1, Document.Write(SampleBakery.Shop)).Prices!;
+        Assert.Equal(SampleBakery.Shop.Prices!.Packs, prices.Packs);
+        Assert.Equal(SampleBakery.Shop.Prices.List.Portions, prices.List.Portions);
+        Assert.Equal((17m, 0.35m, 0.15m, 520), (prices.Wage, prices.MarkUp, prices.LeastMarkUp, prices.OrdersAYear));
+        var agreed = new AgreedPrice(385.50m, "Regular");
+        Assert.Equal(agreed, Document.ReadOrder(1, Document.Write(Document.ReadOrder(1, Kept("order.1.json")) with { Price = agreed })).Price);
     }
 
     [Fact]

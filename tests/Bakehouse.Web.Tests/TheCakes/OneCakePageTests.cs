@@ -54,12 +54,13 @@ public sealed class OneCakePageTests : BunitContext
     public void Lifting_and_allergies_stand_on_black_and_no_price_anywhere()
     {
         book.State = book.State with { Shop = book.State.Shop! with { Settings = book.State.Shop.Settings with { TwoPeopleFromKg = 5 } } };
-        book.Write(order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "airways close") }, "ines");
+        book.Write(order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "airways close"), Price = new AgreedPrice(417.25m, "Regular") }, "ines");
         var page = Open();
         Assert.Equal(["Avoid nuts.", "Two people lift.", "Hidden inside:"], page.FindAll(".danger b").Select(b => b.TextContent));
         Assert.Contains("“airways close”", page.Find(".danger").TextContent, StringComparison.Ordinal);
         Assert.Contains("no recipes are written yet. Check the recipe yourself", page.Find("#contains").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(page.Markup, c => c is '£' or '$' or '€');
+        Assert.DoesNotContain("417.25", page.Markup, StringComparison.Ordinal);
     }
 
     /// <summary>The golden order: its totals and loads are held against published figures in the domain's own tests.</summary>
