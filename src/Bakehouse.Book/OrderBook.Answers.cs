@@ -9,9 +9,10 @@ using NodaTime;
 /// <summary>"Can we?": reads what stands, works on a thread of its own, writes nothing.</summary>
 public sealed partial class OrderBook
 {
-    // Asked at every counter at once, the plan itself must still be quick: so many work, so many wait, the next is sent away.
-    private const int MostAsked = 4;
+    // Asked at every counter at once, pages and the plan itself must still be quick: one processor is left to them, so many wait, the next is
+    // sent away.
     private const int MostWaiting = 8;
+    private static readonly int MostAsked = Math.Clamp(Environment.ProcessorCount - 1, 1, 4);
     private readonly SemaphoreSlim asked = new(MostAsked);
     private int asking;
 
