@@ -10,7 +10,7 @@ namespace Bakehouse.Planner;
 /// stands whatever becomes of the solving process.
 /// </summary>
 /// <param name="solver">The process that solves.</param>
-/// <param name="budget">Places that the quick engine may try; in a small week, where exact answers gain more, a quarter; in a large one three times as many.</param>
+/// <param name="budget">Places that the quick engine may try; in a small week, where exact answers gain more, half; in a large one three times as many.</param>
 public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * QuickPlanner.UsualBudget)
 {
     /// <summary>Most steps of a week in which exact answers gain more than more places tried.</summary>
@@ -32,7 +32,7 @@ public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * Quic
         var began = Stopwatch.GetTimestamp();
         using var over = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         over.CancelAfter(longest);
-        var quick = new QuickPlanner(week.Steps.Count <= Small ? budget / 4 : week.Steps.Count < Large ? budget : 3 * budget);
+        var quick = new QuickPlanner(week.Steps.Count <= Small ? budget / 2 : week.Steps.Count < Large ? budget : 3 * budget);
         var first = week.Repair ? quick.Repair(week, week.Now + Calm, over.Token) : quick.Plan(week, over.Token);
         var left = longest - Stopwatch.GetElapsedTime(began);
         if (first.Plan is not { } plan || left <= TimeSpan.Zero)

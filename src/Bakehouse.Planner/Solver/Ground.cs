@@ -59,6 +59,13 @@ internal sealed class Ground
     /// <summary>Grains from the end of one to the start of the other in the plan.</summary>
     public int Between(int from, int to) => Rows[from] is null || Rows[to] is null ? int.MinValue : Start(to) - End(from);
 
+    /// <summary>Minutes that an order is late in the plan.</summary>
+    public long Late(WeekOrder order)
+    {
+        var goes = Numbers.StepAt[order.Out];
+        return Rows[goes] is null ? 0 : Math.Max(0, ((order.EdgeIsEnd ? End(goes) : Start(goes)) * Grain) - order.To);
+    }
+
     private List<Load> MakeBatches() =>
     [
         .. Enumerable.Range(0, Steps.Length).Where(s => Rows[s] is not null && Numbers.IsRun(s) && Rows[s]!.Machine is not null)

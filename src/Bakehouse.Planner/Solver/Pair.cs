@@ -10,7 +10,7 @@ namespace Bakehouse.Planner.Solver;
 internal sealed class Pair(Week week, Plan start, uint seed, Action<Plan> better)
 {
     /// <summary>Units between two meetings.</summary>
-    private const double Stretch = 0.1;
+    private const double Stretch = 0.05;
 
     private readonly Search[] searches = [new(week, start, seed), new(week, start, seed + 1)];
 

@@ -17,17 +17,18 @@ internal sealed class Search(Week week, Plan start, uint seed)
     /// <summary>Most steps that are solved at once.</summary>
     private const int MostAtOnce = 70;
 
-    /// <summary>Units of one window, some tenths of a second; and what building its model takes.</summary>
+    /// <summary>Units of one window, some tenths of a second; and what its model takes before the search begins, for all and for each step.</summary>
     private const double WindowUnits = 0.03;
-    private const double BuildingUnits = 0.005;
+    private const double BuildingUnits = 0.002;
+    private const double StepUnits = 0.0001;
 
-    /// <summary>Steps of the first window, and of the smallest.</summary>
+    /// <summary>Steps of the first window of a level, and of the smallest.</summary>
     private const double FirstSize = 40;
     private const double LeastSize = 12;
 
-    /// <summary>Tried on the public weeks: a proof comes sooner without linear relaxations, a small window is not worth long preparations.</summary>
+    /// <summary>Tried on the public weeks: without linear relaxations a proof comes sooner and a window gains more; a window is not worth long preparations.</summary>
     private const string AtOnce = "linearization_level:0";
-    private const string Quickly = "symmetry_level:0 cp_model_probing_level:0";
+    private const string Quickly = AtOnce + " symmetry_level:0 cp_model_probing_level:0";
 
     private static readonly int[] PlanOrder = [0, 1, 2, 3, 4, 5];
     private static readonly int[] RepairOrder = [0, 4, 1, 2, 3, 5];
@@ -35,7 +36,7 @@ internal sealed class Search(Week week, Plan start, uint seed)
     private readonly Dice dice = new(seed);
     private readonly HashSet<string> facts = [.. Judge.Examine(week, start).Breaches.Select(Told)];
     private Ground at = new(new Numbers(week), start);
-    private double size = FirstSize;
+    private readonly double[] sizes = [FirstSize, FirstSize, FirstSize, FirstSize, FirstSize, FirstSize];
 
     private int[] Order => week.Repair ? RepairOrder : PlanOrder;
 
@@ -59,7 +60,7 @@ internal sealed class Search(Week week, Plan start, uint seed)
     {
         for (var left = units; left > 0 && !Done && !cancel.IsCancellationRequested;)
         {
-            left -= Window(new Windows(at, dice).Pick((int)size), Math.Min(left, WindowUnits)) + BuildingUnits;
+            left -= Window(Math.Min(left, WindowUnits));
         }
     }
 
@@ -98,13 +99,16 @@ internal sealed class Search(Week week, Plan start, uint seed)
         return used;
     }
 
-    private double Window(bool[] free, double units)
+    /// <summary>Looks for what is better at one level in one window. Returns the units used.</summary>
+    private double Window(double units)
     {
         var target = Target();
+        var free = new Windows(at, dice).Pick((int)sizes[target], target);
+        var building = BuildingUnits + (StepUnits * free.Count(f => f));
         var model = new WeekModel(at, free, Order.TakeWhile(l => l != target).Append(target));
         if (!model.Better(Order, target))
         {
-            return 0;
+            return building / 4;
         }
 
         using var solver = Solver(units, Quickly);
@@ -114,8 +118,8 @@ internal sealed class Search(Week week, Plan start, uint seed)
             Offer(model.Read(solver), () => { });
         }
 
-        size = status is CpSolverStatus.Optimal or CpSolverStatus.Infeasible ? Math.Min(size * 1.05, at.Steps.Length) : Math.Max(LeastSize, size * 0.93);
-        return solver.Response!.DeterministicTime;
+        sizes[target] = status is CpSolverStatus.Optimal or CpSolverStatus.Infeasible ? Math.Min(sizes[target] * 1.05, at.Steps.Length) : Math.Max(LeastSize, sizes[target] * 0.93);
+        return solver.Response!.DeterministicTime + building;
     }
 
     /// <summary>Mostly the first level at which something is to be gained, now and then one after it.</summary>

@@ -16,19 +16,33 @@ internal sealed class Windows(Ground at, Dice dice)
     /// <summary>All that may move.</summary>
     public bool[] Whole() => Marked(Enumerable.Range(0, at.Steps.Length).Where(s => !at.Numbers.Given.Contains(s)));
 
-    /// <summary>About so many steps, where something is to be gained.</summary>
-    public bool[] Pick(int size)
+    /// <summary>About so many steps, where something is to be gained at a level.</summary>
+    public bool[] Pick(int size, int level)
     {
-        var needy = Needy();
-        var own = movable.Where(s => at.Steps[s].Order == needy.Id).ToArray();
-        var anchor = own.Length == 0 ? movable[dice.Below(movable.Length)] : own[dice.Below(own.Length)];
-        return dice.Below(5) switch
+        var anchor = Anchor(level);
+        var order = at.Week.Orders.FirstOrDefault(o => o.Id == at.Steps[anchor].Order);
+        int[] own = [.. movable.Where(s => at.Steps[s].Order == at.Steps[anchor].Order)];
+        var due = order is null ? at.Start(anchor) : order.To / at.Grain;
+        bool[] Around(IEnumerable<int> others) => Marked(own.Concat(others.Where(s => !own.Contains(s)).Take(Math.Max(0, size - own.Length))));
+
+        // Who is late gets on time only if the whole order moves.
+        return (dice.Below(5), level) switch
         {
-            0 => Marked(ByOrders(anchor, size)),
-            1 or 2 => Marked(own.Concat(Near((needy.To / at.Grain) - dice.Below(TwoDays / at.Grain)).Where(s => !own.Contains(s)).Take(Math.Max(0, size - own.Length)))),
-            3 => Marked(Near(at.Start(anchor)).Take(size)),
+            (0, _) => Marked(ByOrders(anchor, size)),
+            (1 or 2, _) => Around(Near(due - dice.Below(TwoDays / at.Grain))),
+            (3, 0) => Around(Near(at.Start(anchor))),
+            (3, _) => Marked(Near(at.Start(anchor)).Take(size)),
+            (_, 0) => Around(WithHands(anchor, size)),
             _ => Marked(WithHands(anchor, size)),
         };
+    }
+
+    /// <summary>A step that costs something at a level; now and then any, but for promises.</summary>
+    private int Anchor(int level)
+    {
+        int[] costly = [.. Costs.Of(at, level).Where(s => at.Rows[s] is not null && !at.Numbers.Given.Contains(s))];
+        var pool = costly.Length > 0 && (level == 0 || dice.Below(4) > 0) ? costly : movable;
+        return pool[dice.Below(pool.Length)];
     }
 
     private IEnumerable<int> Near(int time) => movable.OrderBy(s => Math.Abs(at.Start(s) - time)).ThenBy(s => s);
@@ -41,6 +55,15 @@ internal sealed class Windows(Ground at, Dice dice)
             free[s] = true;
         }
 
+        // The longest of a run leaves it with the others, or it could not come back.
+        foreach (var load in at.Batches.Where(b => b.Members.Any(m => free[m] && at.End(m) == b.To)))
+        {
+            foreach (var member in load.Members.Where(m => !at.Numbers.Given.Contains(m)))
+            {
+                free[member] = true;
+            }
+        }
+
         // What a choice decides moves with it, or the choice stays.
         foreach (var step in Enumerable.Range(0, free.Length).Where(s => at.Rows[s] is null && at.Steps[s].If is { } asked && !at.Numbers.Given.Contains(s) && Decided(asked.Choice).Where(d => at.Rows[d] is not null).All(d => free[d])))
         {
@@ -51,14 +74,6 @@ internal sealed class Windows(Ground at, Dice dice)
     }
 
     private IEnumerable<int> Decided(string choice) => Enumerable.Range(0, at.Steps.Length).Where(s => at.Steps[s].If?.Choice == choice);
-
-    /// <summary>An order that is late, or one of any.</summary>
-    private WeekOrder Needy()
-    {
-        var late = at.Week.Orders.Where(o => at.Rows[at.Numbers.StepAt[o.Out]] is not null && (at.Start(at.Numbers.StepAt[o.Out]) * at.Grain) + (o.EdgeIsEnd ? at.Steps[at.Numbers.StepAt[o.Out]].Minutes : 0) > o.To).ToList();
-        var pool = late.Count > 0 && dice.Below(4) > 0 ? late : at.Week.Orders;
-        return pool[dice.Below(pool.Count)];
-    }
 
     private IEnumerable<int> ByOrders(int anchor, int size)
     {

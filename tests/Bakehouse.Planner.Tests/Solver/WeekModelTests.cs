@@ -31,8 +31,8 @@ public class WeekModelTests
         for (var draw = 0; draw < (Seeds.Whole ? 200 : 12); draw++)
         {
             // A larger window with the plan as it stands, a smaller one for the best plan.
-            var model = new WeekModel(at, windows.Pick(draw % 2 == 0 ? 30 : 15));
             var level = draw % 2 == 0 ? -1 : draw / 2 % 4;
+            var model = new WeekModel(at, windows.Pick(draw % 2 == 0 ? 30 : 15, Math.Max(0, level)));
             if (level >= 0 && !model.Seek(level))
             {
                 continue;
