@@ -11,8 +11,8 @@ public sealed partial class OrderBook
 {
     // Asked at every counter at once, pages and the plan itself must still be quick: one processor is left to them, so many wait, the next is
     // sent away.
-    private const int MostWaiting = 8;
     private static readonly int MostAsked = Math.Clamp(Environment.ProcessorCount - 1, 1, 4);
+    private static readonly int MostWaiting = 12 - MostAsked;
     private readonly SemaphoreSlim asked = new(MostAsked);
     private int asking;
 

@@ -127,6 +127,16 @@ internal sealed class BookOnDisk : IDisposable
         return (better, Book.State.Wall!, order.Id);
     }
 
+    /// <summary>A day two weeks on is kept, and the hours pass for which it is. Returns the order's id.</summary>
+    public async Task<Guid> KeptDayIsOver()
+    {
+        var order = Order("Kept", stage: Stage.Kept);
+        var day = Clock.GetCurrentInstant().InUtc().Date.PlusDays(14).Next(IsoDayOfWeek.Saturday);
+        Assert.Equal(AnswerKind.Accepted, (await Write(order with { Handover = order.Handover with { At = day.At(new LocalTime(14, 0)) } })).Kind);
+        Clock.AdvanceHours(Book.State.Shop!.Settings.KeepHours);
+        return order.Id;
+    }
+
     /// <summary>An order is taken for a day beyond the planned ones; then the days pass until it is within them. Returns its id.</summary>
     public async Task<Guid> FarOrderComesNear()
     {

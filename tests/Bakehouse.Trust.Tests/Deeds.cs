@@ -31,6 +31,7 @@ internal static class Deeds
         (7, typeof(WriteOrder), Take),
         (9, typeof(WriteOrder), Change),
         (4, typeof(MoveStage), Move),
+        (2, typeof(LetDayGo), (shop, at) => at.Seen.Orders.FirstOrDefault(o => o.KeptUntil <= shop.Clock.GetCurrentInstant()) is { } over ? new LetDayGo(shop.NewId(), shop.Happens(50) ? "" : at.Person, at.Device, over.Id) : null),
         (8, typeof(KeepDraft), (shop, at) => new KeepDraft(shop.NewId(), at.Person, at.Device, shop.Happens(30) ? null : $"{{\"name\":\"{shop.Between(1, 999)}\"}}")),
         (1, typeof(WriteShop), NewHours),
         (3, typeof(PinStep), Pin),

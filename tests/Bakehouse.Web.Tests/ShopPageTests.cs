@@ -67,6 +67,7 @@ public sealed class ShopPageTests : BunitContext
         page.Find("#caps").Input("Sat two");
         page.Find("#quiet").Input("21:00");
         page.Find("#small-cakes").Input("a few");
+        page.Find("#keep-hours").Input("0");
         Tap(page, "Write the change");
 
         var told = page.FindAll(".problems li").Select(l => l.TextContent.Trim()).ToList();
@@ -75,6 +76,7 @@ public sealed class ShopPageTests : BunitContext
         Assert.Contains(told, t => t.StartsWith("Bowl 1, litres: A figure from 1 to 200 L is needed.", StringComparison.Ordinal));
         Assert.Contains(told, t => t.StartsWith("Tiered cakes a day “Sat two”", StringComparison.Ordinal));
         Assert.Contains(told, t => t.StartsWith("Small cakes a week “a few”", StringComparison.Ordinal));
+        Assert.Contains("A day is kept for “0”: A whole number from 1 to 720 is needed. Count, and write it in figures.", told);
         Assert.All(page.FindAll(".problems a"), a => Assert.Single(page.FindAll($"#{a.GetAttribute("href")!.Split('#')[1]}")));
         Assert.DoesNotContain(book.Heard, c => c is WriteShop);
     }
@@ -87,10 +89,12 @@ public sealed class ShopPageTests : BunitContext
         page.Find("#caps").Input("Sat 2, Mon-Tue 0, Wed 0");
         page.Find("#quiet").Input("9pm-06:00");
         page.Find("#small-cakes").Input("6, Dec 12");
+        page.Find("#keep-hours").Input("72");
         Tap(page, "Write the change");
 
         var settings = book.State.Shop!.Settings;
         Assert.Equal((new LocalTime(22, 0), new LocalTime(21, 0), new LocalTime(6, 0)), (settings.LastHands, settings.QuietFrom, settings.QuietTo));
+        Assert.Equal(72, settings.KeepHours);
         Assert.Equal([0, 0, 0, 2], settings.Caps!.Select(c => c.Most));
         Assert.Equal((12, 6, 12), (settings.SmallCakes!.Count, settings.SmallCakes[0], settings.SmallCakes[11]));
         Assert.Equal(["22:00", "Mon-Wed 0, Sat 2", "21:00-06:00", "6, Dec 12"], new[] { "last-hands", "caps", "quiet", "small-cakes" }.Select(f => Open().Find($"#{f}").GetAttribute("value")));
@@ -100,6 +104,7 @@ public sealed class ShopPageTests : BunitContext
             page.Find($"#{field}").Input("");
         }
 
+        page.Find("#keep-hours").Input("48");
         Tap(page, "Write the change");
         Assert.Equal(new ShopSettings(), book.State.Shop.Settings);
     }

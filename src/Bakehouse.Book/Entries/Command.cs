@@ -41,6 +41,12 @@ public sealed record WriteOrder(Guid Id, string Person, string Device, Order Ord
 /// <summary>Move an order to another stage.</summary>
 public sealed record MoveStage(Guid Id, string Person, string Device, Guid Order, int Version, Stage To) : Command(Id, Person, Device);
 
+/// <summary>
+/// The hours are over for which a day was kept: its places are free again, and the order stands as quoted. Entered by the program itself
+/// (<paramref name="Person"/> empty), or by whoever takes orders.
+/// </summary>
+public sealed record LetDayGo(Guid Id, string Person, string Device, Guid Order) : Command(Id, Person, Device);
+
 /// <summary>A step is done.</summary>
 /// <param name="By">Who did it; usually the person.</param>
 /// <param name="Done">When, or null for now.</param>

@@ -24,6 +24,7 @@ internal static class Entry
         OpenSample sample => SampleEntry.Decide(sample, desk),
         WriteOrder write => OrderEntry.Decide(write, desk),
         MoveStage move => StageEntry.Decide(move, desk),
+        LetDayGo let => StageEntry.Decide(let, desk),
         TickStep tick => TickEntry.Decide(tick, desk),
         UndoTick undo => UndoEntry.Decide(undo, desk),
         CorrectTick correct => CorrectEntry.Decide(correct, desk),

@@ -20,6 +20,7 @@ public static class EntryRights
         [typeof(OpenSample)] = [Role.Owner],
         [typeof(WriteOrder)] = TakesOrders,
         [typeof(MoveStage)] = TakesOrders,
+        [typeof(LetDayGo)] = TakesOrders,
         [typeof(KeepDraft)] = TakesOrders,
         [typeof(TickStep)] = MakesCakes,
         [typeof(UndoTick)] = MakesCakes,
@@ -46,7 +47,7 @@ public static class EntryRights
     private static readonly HashSet<Type> BeforeAnybody = [typeof(WriteShop), typeof(OpenSample), typeof(KeepDraft)];
 
     /// <summary>What the program enters by itself, in nobody's name.</summary>
-    private static readonly HashSet<Type> ByItself = [typeof(PlanNear)];
+    private static readonly HashSet<Type> ByItself = [typeof(PlanNear), typeof(LetDayGo)];
 
     /// <summary>True if the command has a row.</summary>
     public static bool Knows(Type command) => Table.ContainsKey(command);

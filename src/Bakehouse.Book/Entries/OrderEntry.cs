@@ -7,6 +7,7 @@ using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Prices;
 using Bakehouse.Domain.Shops;
+using NodaTime;
 
 /// <summary>Writes a new order or a new version, and plans it.</summary>
 internal static class OrderEntry
@@ -51,10 +52,18 @@ internal static class OrderEntry
         ? after.Stage == Stage.HandedOver ? after : after with { MadeFrom = null }
         : before is not null && Stages.IsPlanned(before.Stage) ? after : after with { MadeFrom = MadeFrom.Of(desk.State.Cookbook) };
 
+    /// <summary>A day that is kept from now on is kept for the shop's hours; any other stage lets that go.</summary>
+    private static Order KeptFor(Order? before, Order after, Desk desk) => after with
+    {
+        KeptUntil = after.Stage != Stage.Kept ? null
+            : before?.Stage == Stage.Kept ? before.KeptUntil
+            : desk.Now + Duration.FromHours(desk.Shop.Settings.KeepHours),
+    };
+
     /// <summary>Checks, plans and writes the version that shall stand.</summary>
     public static Outcome Write(Command command, Desk desk, Order? before, Order changed)
     {
-        var after = WithRecipes(before, changed, desk);
+        var after = KeptFor(before, WithRecipes(before, changed, desk), desk);
         var problems = Problems(command, desk, before, after);
         if (problems.Count > 0)
         {

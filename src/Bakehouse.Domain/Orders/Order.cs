@@ -39,6 +39,9 @@ public sealed record Order(
     /// <summary>What was agreed with the customer; null as long as no price was.</summary>
     public AgreedPrice? Price { get; init; }
 
+    /// <summary>Until when a kept day is kept; null for any other stage, and for a day that is kept for good.</summary>
+    public Instant? KeptUntil { get; init; }
+
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches => TierNames.Build(Tiers, inches: true);
 

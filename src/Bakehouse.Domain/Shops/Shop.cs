@@ -195,6 +195,7 @@ public sealed record Shelf(string Id, ShelfKind Kind, string Unit, int Level, Le
 /// Small cakes that usually come in a week, ordered late, January first, twelve numbers: beyond the planned days room is left for them.
 /// Null for none.
 /// </param>
+/// <param name="KeepHours">A day that is only kept is let go after so many hours, 1 to 720 (48).</param>
 public sealed record ShopSettings(
     bool Inches = true,
     bool Clock24 = true,
@@ -212,7 +213,8 @@ public sealed record ShopSettings(
     LocalTime? QuietTo = null,
     LocalTime? LastHands = null,
     IReadOnlyList<DayCap>? Caps = null,
-    IReadOnlyList<int>? SmallCakes = null);
+    IReadOnlyList<int>? SmallCakes = null,
+    int KeepHours = 48);
 
 /// <summary>The owner's cap: cakes of two tiers and more that leave on a day of the week.</summary>
 /// <param name="Most">0 and up.</param>

@@ -95,6 +95,7 @@ public static class ShopChecks
     [
         .. Between("buffer", settings.BufferMinutes, 0, 1440, " min"),
         .. Between("frozen", settings.FrozenMinutes, 0, 1440, " min"),
+        .. Between("keep hours", settings.KeepHours, 1, 720, " h"),
         .. Between("plan days", settings.PlanDays, 1, 60, " days"),
         .. Between("notice", settings.NoticeHours, 0, 24 * 60, " h"),
         .. Between("food clock", settings.FoodClockMinutes, 30, 600, " min"),

@@ -35,6 +35,9 @@ public sealed class ShopForm
     /// <summary>Small cakes a week by month: "6, May-Jul 10".</summary>
     public string SmallCakes { get; set; } = "";
 
+    /// <summary>Hours for which a day is kept.</summary>
+    public string KeepHours { get; set; } = "48";
+
     /// <summary>"21:00-06:00": when the bell keeps quiet about what can wait; "" for never.</summary>
     public string Quiet { get; set; } = "";
 

@@ -77,6 +77,7 @@ public sealed class ShopReader(Shop? before)
         HouseCakes = [.. shop.HouseCakes.Select(c => new HouseCakeForm { Was = c.Name, Name = c.Name })],
         LastHands = shop.Settings.LastHands is { } last ? WeeklyHours.Say(last) : "",
         Caps = WeeklyCaps.Write(shop.Settings.Caps ?? []),
+        KeepHours = Say(shop.Settings.KeepHours),
         SmallCakes = MonthlyCakes.Write(shop.Settings.SmallCakes),
         Quiet = shop.Settings is { QuietFrom: { } from, QuietTo: { } to } ? $"{WeeklyHours.Say(from)}-{WeeklyHours.Say(to)}" : "",
         People = [.. shop.People.Select(p => new PersonForm { Id = p.Id, Name = p.Name, Picture = p.Picture, Role = p.Role, Skills = [.. p.Skills], Hours = WeeklyHours.Write(p.Shifts), Overtime = WeeklyHours.Write(p.Overtime) })],
@@ -114,7 +115,7 @@ public sealed class ShopReader(Shop? before)
 
         return (before?.Settings ?? new ShopSettings()) with
         {
-            Inches = form.Inches, Clock24 = form.Clock24, Country = form.Country, LastHands = last, Caps = caps.Count == 0 ? null : caps, SmallCakes = small, QuietFrom = quiet?.From, QuietTo = quiet?.To,
+            Inches = form.Inches, Clock24 = form.Clock24, Country = form.Country, KeepHours = Whole("keep-hours", form.KeepHours, 1, 720), LastHands = last, Caps = caps.Count == 0 ? null : caps, SmallCakes = small, QuietFrom = quiet?.From, QuietTo = quiet?.To,
         };
     }
 

@@ -104,6 +104,8 @@ public partial class OrderAnswer
         : PlanReach.IsFar(Taken, Shop, Today) ? $"Hours and places are kept; its plan is made on {Words.Day(PlanReach.PlannedFrom(Taken, Shop), Today)}."
         : "It is not in the plan yet.";
 
+    private string Until => Taken!.KeptUntil is { } until ? $" until {Words.DayAndTime(Words.Local(until), Today)}" : "";
+
     private string TakenSays
     {
         get
@@ -111,7 +113,7 @@ public partial class OrderAnswer
             var head = Taken!.Stage switch
             {
                 Stage.Enquiry => $"Enquiry {Taken.Number} is written down.",
-                Stage.Kept => $"The day is kept for {Taken.Number}.",
+                Stage.Kept => $"The day is kept for {Taken.Number}{Until}.",
                 _ when Taken.Version > 1 => $"Order {Taken.Number} is changed, version {Taken.Version}.",
                 _ => $"Order {Taken.Number} is taken.",
             };

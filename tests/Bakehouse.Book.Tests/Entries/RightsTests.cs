@@ -13,6 +13,7 @@ public sealed class RightsTests
         [nameof(OpenSample)] = "yes   no    no        no      no",
         [nameof(WriteOrder)] = "yes   yes   no        yes     no",
         [nameof(MoveStage)] = "yes   yes   no        yes     no",
+        [nameof(LetDayGo)] = "yes   yes   no        yes     no",
         [nameof(KeepDraft)] = "yes   yes   no        yes     no",
         [nameof(TickStep)] = "yes   yes   yes       yes     no",
         [nameof(UndoTick)] = "yes   yes   yes       yes     no",
@@ -60,7 +61,7 @@ public sealed class RightsTests
             [nameof(KeepDraft), nameof(OpenSample), nameof(WriteShop)],
             Commands.Where(c => EntryRights.May(c, null, emptyBook: true)).Select(c => c.Name));
         Assert.DoesNotContain(Commands, c => EntryRights.May(c, null));
-        Assert.Equal([nameof(PlanNear)], Commands.Where(c => EntryRights.May(c, null, nobody: true)).Select(c => c.Name));
+        Assert.Equal([nameof(LetDayGo), nameof(PlanNear)], Commands.Where(c => EntryRights.May(c, null, nobody: true)).Select(c => c.Name));
     }
 
     [Fact]

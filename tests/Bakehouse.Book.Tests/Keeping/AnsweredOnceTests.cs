@@ -135,6 +135,8 @@ public sealed class AnsweredOnceTests
         {
             case nameof(LookAtRecipes):
                 return new LookAtRecipes(id, person, device, order.Id, order.Version, true, []);
+            case nameof(LetDayGo):
+                return new LetDayGo(id, person, device, await disk.KeptDayIsOver());
             case nameof(MoveStage):
                 return new MoveStage(id, person, device, order.Id, order.Version, Stage.Cancelled);
             case nameof(TickStep):

@@ -107,6 +107,8 @@ public sealed class FaultTests(ITestOutputHelper output)
             case nameof(WriteOrder):
                 var written = BookOnDisk.Order("Hale", day: 23);
                 return (new WriteOrder(id, "ines", "counter", written), () => Cancel(written.Id));
+            case nameof(LetDayGo):
+                return (new LetDayGo(id, "", "by itself", await disk.KeptDayIsOver()), null);
             case nameof(MoveStage):
                 var asked = (await disk.Write(BookOnDisk.Order("Enquiry", stage: Stage.Enquiry))).Order!;
                 return (new MoveStage(id, "ines", "counter", asked.Id, asked.Version, Stage.Quoted), null);
