@@ -62,6 +62,43 @@ public sealed class CakePageTests(OpenShop open) : IClassFixture<OpenShop>
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public async Task A_heart_is_taken_at_the_counter_with_its_price(int width, int height)
+    {
+        var page = await open.Shop.At("Wren", "/order", width, height);
+        await page.Locator("#day").FillAsync("sat");
+        await page.Locator("#hour").FillAsync("14:00");
+        await page.Locator("#count").FillAsync("20");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Other shapes" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Slab" }).ClickAsync();
+        await Expect(page.Locator(".cake-side h2")).ToContainTextAsync("13×9");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Other shapes" }).ClickAsync();
+        await page.Picture($"order-slab-{width}");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Heart" }).ClickAsync();
+        await Expect(page.Locator(".price-asked")).ToContainTextAsync("£");
+        await page.GetByText("How it comes about").ClickAsync();
+        await page.Locator("#price").FillAsync("20");
+        await Expect(page.Locator(".price-tray")).ToContainTextAsync("Under the floor of £");
+        await page.Locator(".price-tray").ScrollIntoViewIfNeededAsync();
+        await page.Picture($"order-heart-{width}");
+        await PagesTests.IsWhole(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public async Task Her_prices_stand_on_the_shop_page(int width, int height)
+    {
+        var page = await open.Shop.At("Ines", "/shop", width, height);
+        await page.Locator("#prices summary").ClickAsync();
+        await page.Locator("#prices").EvaluateAsync("e => window.scrollTo(0, e.getBoundingClientRect().top + window.scrollY - 70)");
+        await page.Picture($"shop-prices-{width}");
+        await PagesTests.IsWhole(page);
+        await page.Context.CloseAsync();
+    }
+
     private static async Task<int> Write(IBook book, CakeTier[] tiers)
     {
         var like = book.State.Orders.Single(o => o.Number == 405);

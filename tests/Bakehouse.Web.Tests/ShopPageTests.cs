@@ -131,7 +131,7 @@ public sealed class ShopPageTests : BunitContext
         Assert.Equal(new PackPrice("butter", Mass.FromGrams(5000), 37.50m), Assert.Single(prices.Packs));
         Assert.Equal(new PortionPrice(Finish.Smooth, Cut.Dessert, 5.50m), Assert.Single(prices.List.Portions));
         var again = Open();
-        Assert.Equal(["17", "15.5", "6 = 0.45; 8 = 0.60", "5.5", "37.5"], new[] { "#wage", "#least-mark-up", "#board-prices", "#portion-smooth", "[aria-label='Butter, unsalted, price of the pack']" }.Select(f => again.Find(f).GetAttribute("value")));
+        Assert.Equal(["17", "15.5", "6 = 0.45; 8 = 0.60", "5.50", "37.50"], new[] { "#wage", "#least-mark-up", "#board-prices", "#portion-smooth", "[aria-label='Butter, unsalted, price of the pack']" }.Select(f => again.Find(f).GetAttribute("value")));
 
         again.Find("#least-mark-up").Input("40");
         again.Find("#wage").Input("seventeen");

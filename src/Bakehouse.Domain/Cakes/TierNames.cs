@@ -37,6 +37,9 @@ public static class TierNames
     /// <param name="tiers">Bottom first.</param>
     public static string Build(IEnumerable<CakeTier> tiers, bool inches) => string.Join('+', tiers.Reverse().Select(t => Short(t, inches)));
 
+    /// <summary>"14 × 10 in": the rectangle that an outline takes, whole inches up.</summary>
+    public static string Of(Shape shape) => string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(shape.Wide.Inches)} × {Math.Ceiling(shape.Deep.Inches)} in");
+
     /// <summary>A board or drum: "14 in", or "16 × 22 in" if it is straight.</summary>
     public static string Of(Board board, bool inches) => board.Shape is Slab slab && slab.Width != slab.Depth
         ? $"{Number(slab.Width, inches)} × {Size(slab.Depth, inches)}"
@@ -60,7 +63,7 @@ public static class TierNames
     {
         null or { Kind: OutlineKind.Round } => Number(tier.Diameter, inches),
         { Kind: OutlineKind.Rectangle, Deep: { } deep } outline => $"{Number(outline.Wide, inches)}×{Number(deep, inches)}",
-        { Kind: OutlineKind.Sign } outline => outline.Sign,
+        { Kind: OutlineKind.Sign } outline => $"“{outline.Sign}”",
         { } outline => $"{Number(tier.Diameter, inches)} {Word(outline.Kind)}",
     };
 

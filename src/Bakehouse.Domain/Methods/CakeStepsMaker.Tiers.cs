@@ -61,7 +61,7 @@ internal sealed partial class CakeStepsMaker
     {
         var id = tier.Tier.Id;
         var mix = Add(id, "mix", Method.OperationOf("mix").Minutes, ordinal, mix: new Mix(tier.Sponge.Id, tier.BatterGrams * pans), has: tier.Sponge.Has);
-        var bake = Add(id, "bake", tier.BakeMinutes, ordinal, bake: new Bake(tier.Sponge.Heat.ToString(CultureInfo.InvariantCulture), [.. Enumerable.Repeat(tier.Inches, pans)]), has: tier.Sponge.Has);
+        var bake = Add(id, "bake", tier.BakeMinutes, ordinal, bake: new Bake(tier.Sponge.Heat.ToString(CultureInfo.InvariantCulture), [.. Enumerable.Repeat(tier.Pan, pans)]), has: tier.Sponge.Has);
         var turnout = Add(id, "turnout", 1.5 * pans, ordinal);
         var wrap = Add(id, "wrap", 2 * pans, ordinal);
         Wait(mix, bake, "mix", "bake", places: 1, most: tier.Sponge.BatterLife);

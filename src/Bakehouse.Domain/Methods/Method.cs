@@ -136,10 +136,15 @@ public static class Method
     public static int Sitting(double minutes) => (int)Math.Ceiling(minutes / 5 - 1e-9) * 5;
 
     /// <summary>
-    /// Outside of a round tier against the reference (962 cm2, 8 in by 10 cm): 6 in 0.69, 9 in 1.17, 10 in 1.36, 12 in 1.75.
+    /// Outside of a tier against the reference (962 cm2, 8 in by 10 cm): round 6 in 0.69, 9 in 1.17, 10 in 1.36, 12 in 1.75.
     /// </summary>
     public static double Outside(Orders.CakeTier tier)
     {
+        if (tier.Shape is not Cakes.Round)
+        {
+            return tier.Shape.Outside(tier.Height).SquareMillimetres / 100 / (Math.PI * ((ReferenceRadius * ReferenceRadius) + (2 * ReferenceRadius * ReferenceHeight)));
+        }
+
         var (r, h) = ((double)tier.Diameter.Centimetres / 2, (double)tier.Height.Centimetres);
         return ((r * r) + (2 * r * h)) / ((ReferenceRadius * ReferenceRadius) + (2 * ReferenceRadius * ReferenceHeight));
     }

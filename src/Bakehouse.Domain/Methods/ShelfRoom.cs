@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Methods;
 
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
@@ -34,16 +35,26 @@ public static class ShelfRoom
     /// <summary>True if it can stand there at all.</summary>
     public static bool Holds(Shelf shelf, Piece piece, int heightCm) => Room.Of(shelf).Takes(piece) && heightCm <= shelf.Clear.Centimetres;
 
-    /// <summary>Across, a tier on its working board (tier + 2.5 cm) or, built on it, on its drum (tier + 4 in), with 2 cm of gap.</summary>
-    public static Length Footprint(CakeTier tier, bool onDrum) =>
-        tier.Diameter + (onDrum ? Length.FromInches(4) : Length.FromCentimetres(2.5m)) + Room.BetweenBoards;
+    /// <summary>
+    /// A tier on its working board (2.5 cm wider) or, built on it, on its drum (4 in wider), with 2 cm of gap: straight ones on a straight board, all
+    /// others on a round one as wide as what goes around them.
+    /// </summary>
+    public static Piece OnBoard(CakeTier tier, bool onDrum) => Grown(tier, (onDrum ? Length.FromInches(4) : Length.FromCentimetres(2.5m)) + Room.BetweenBoards);
 
-    /// <summary>A tier on its board, from above.</summary>
-    public static Piece OnBoard(CakeTier tier, bool onDrum) => Piece.Round((double)Footprint(tier, onDrum).Millimetres);
+    /// <summary>A boxed cake: its drum and 4 cm of box, square by its wider way.</summary>
+    public static Piece Boxed(CakeTier bottom)
+    {
+        var drum = Grown(bottom, Length.FromInches(4) + Length.FromCentimetres(4));
+        return Piece.Square(Math.Max(drum.Wide, drum.Deep));
+    }
 
-    /// <summary>A boxed cake: its drum and 4 cm of box, square.</summary>
-    public static Piece Boxed(CakeTier bottom) => Piece.Square((double)(bottom.Diameter + Length.FromInches(4) + Length.FromCentimetres(4)).Millimetres);
+    private static Piece Grown(CakeTier tier, Length more) => tier.Shape switch
+    {
+        Round round => Piece.Round((double)(round.Diameter + more).Millimetres),
+        Slab slab => new Piece((double)(slab.Width + more).Millimetres, (double)(slab.Depth + more).Millimetres, false),
+        var shape => Piece.Round(shape.Around + (double)more.Millimetres),
+    };
 
     /// <summary>Height of a tier on its board with 3 cm to lift it, whole cm.</summary>
-    public static int HeightCm(IEnumerable<CakeTier> tiers) => (int)Math.Ceiling(tiers.Sum(t => t.Height.Centimetres + 1) + 3);
+    public static int HeightCm(IEnumerable<CakeTier> tiers) => (int)Math.Ceiling(tiers.Sum(t => t.Height.Centimetres + (t.Special?.Separator.Centimetres ?? 0) + 1) + 3);
 }

@@ -49,7 +49,7 @@ public static class StepWords
     public static string Size(IReadOnlyList<CakeTier> tiers, Shop shop) =>
         tiers.Count == 0 ? "" : $"{Figures(tiers, shop)} {(shop.Settings.Inches ? "in" : "cm")}";
 
-    private static string Figures(IReadOnlyList<CakeTier> tiers, Shop shop) => string.Join('+', tiers
+    private static string Figures(IReadOnlyList<CakeTier> tiers, Shop shop) => tiers.Any(t => t.Special?.Outline is not null) ? Cakes.TierNames.Build(tiers, shop.Settings.Inches) : string.Join('+', tiers
         .Select(t => shop.Settings.Inches ? t.Diameter.Inches : Math.Round(t.Diameter.Centimetres))
         .Distinct().Order().Select(n => n.ToString("0.#", CultureInfo.InvariantCulture)));
 

@@ -19,11 +19,11 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
     /// <summary>Pans in all; layers thinner than 3 cm are split from thicker ones.</summary>
     public int Pans => Build.Pans.Count;
 
-    /// <summary>Whole inches of the pan, up.</summary>
-    public int Inches => (int)Math.Ceiling(Tier.Diameter.Inches);
+    /// <summary>Its pan as a deck takes it.</summary>
+    public int Pan => PanCode.Of(Build.Shape);
 
-    /// <summary>Minutes in the oven.</summary>
-    public int BakeMinutes => Sponge.BakeMinutes(Inches, Build.Pans.BakedHeight);
+    /// <summary>Minutes in the oven: the heat reaches the middle by the narrower way.</summary>
+    public int BakeMinutes => Sponge.BakeMinutes((int)Math.Ceiling(Math.Min(Build.Shape.Wide.Inches, Build.Shape.Deep.Inches)), Build.Pans.BakedHeight);
 
     /// <summary>Shares the pans out for this shop. The ids must be known.</summary>
     public static TierPlan Of(TierBuild build, Shop shop)
@@ -39,7 +39,7 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
 
         var grams = (int)Math.Ceiling(build.Pans.Batter.Millilitres * (double)sponge.BatterDensity / 5) * 5;
         var byBowl = shop.Bowls.Count == 0 ? pans : (int)(shop.Bowls.Max(b => b.Batter.Grams) / grams);
-        var byOven = shop.Ovens.Count == 0 ? pans : shop.Ovens.Max(o => o.Levels * DeckFit.Pans(o, (int)Math.Ceiling(tier.Diameter.Inches)));
+        var byOven = shop.Ovens.Count == 0 ? pans : shop.Ovens.Max(o => o.Levels * DeckFit.Pans(o, PanCode.Of(build.Shape)));
         return new TierPlan(build, sponge, filling, Split(pans, Math.Max(1, Math.Min(byBowl, byOven))), grams);
     }
 
@@ -50,12 +50,23 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
     }
 }
 
-/// <summary>How many round pans stand on one level of an oven. Packed once for each oven and size, since every plan asks.</summary>
+/// <summary>How many pans of a kind stand on one level of an oven. Packed once for each oven and size, since every plan asks.</summary>
 public static class DeckFit
 {
-    private static readonly ConcurrentDictionary<(Length Width, Length Depth, int Inches), int> Packed = new();
+    private static readonly ConcurrentDictionary<(Length Width, Length Depth, int Pan), int> Packed = new();
 
-    /// <summary>Pans of that diameter on one level, 0 if none fits; gaps and rim as <see cref="Room"/> says.</summary>
-    public static int Pans(Oven oven, int inches) =>
-        Packed.GetOrAdd((oven.Width, oven.Depth, inches), _ => Room.Pans(oven, Length.FromInches(inches)).Count);
+    /// <summary>Pans of that code (<see cref="PanCode"/>) on one level, 0 if none fits; gaps and rim as <see cref="Room"/> says.</summary>
+    public static int Pans(Oven oven, int pan) =>
+        Packed.GetOrAdd((oven.Width, oven.Depth, pan), _ => PanCode.Bare(pan).IsRound ? Room.Pans(oven, Length.FromInches(pan)).Count : Straight(oven, pan));
+
+    private static int Straight(Oven oven, int pan)
+    {
+        var count = 0;
+        while (Layouts.Fit(Room.Of(oven), [.. Enumerable.Repeat(Room.Pan(pan), count + 1)]))
+        {
+            count++;
+        }
+
+        return count;
+    }
 }

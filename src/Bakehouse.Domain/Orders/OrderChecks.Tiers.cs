@@ -13,7 +13,15 @@ public static partial class OrderChecks
     /// <summary>True if diameter, height and number of layers are within what a tier may have.</summary>
     internal static bool HasSize(CakeTier tier) => WidthFits(tier) && HeightFits(tier) && LayersFit(tier);
 
-    private static bool WidthFits(CakeTier tier) => tier.Diameter.Inches is >= 3 and <= 18;
+    // What is not round says its own limits.
+    private static bool WidthFits(CakeTier tier) => tier.Special?.Outline is not null || tier.Diameter.Inches is >= 3 and <= 18;
+
+    /// <summary>True if the upper tier reaches over the lower one.</summary>
+    public static bool IsWider(CakeTier above, CakeTier below) => above.Special?.Outline is null && below.Special?.Outline is null
+        ? above.Diameter > below.Diameter
+        : Outlined(above) && Outlined(below) && (above.Shape.Wide > below.Shape.Wide || above.Shape.Deep > below.Shape.Deep);
+
+    private static bool Outlined(CakeTier tier) => tier.Special?.Outline is not { } outline || !OutlineChecks.Of(outline, "").Any();
 
     private static bool HeightFits(CakeTier tier) => tier.Height.Centimetres is >= 3 and <= 25;
 
@@ -35,7 +43,18 @@ public static partial class OrderChecks
     private static IEnumerable<Problem> Tier(CakeTier tier, int index, Order order, Shop shop)
     {
         var field = $"Tier {Text(index + 1)}";
-        var size = Invariant($"{tier.Diameter.Inches:0.##} in");
+        var size = TierNames.Of(tier, inches: true);
+        var outline = tier.Special is { } special ? SpecialProblems.Of(tier, special, field, CakeFigures.Usual).ToList() : [];
+        foreach (var problem in outline)
+        {
+            yield return problem;
+        }
+
+        if (outline.Count > 0)
+        {
+            yield break;
+        }
+
         if (!WidthFits(tier))
         {
             yield return new Problem(field, size, "A tier is 3 to 18 in wide.", "Choose a size of your pans.");
@@ -95,8 +114,12 @@ public static partial class OrderChecks
 
     private static IEnumerable<Problem> Fits(CakeTier tier, int index, Order order, Shop shop, string field, string size)
     {
-        var inches = (int)Math.Ceiling(tier.Diameter.Inches);
-        if (!shop.Ovens.Any(o => DeckFit.Pans(o, inches) > 0))
+        var pan = PanCode.Of(tier.Shape);
+        if (tier.Shape is not Round && !shop.Ovens.Any(o => DeckFit.Pans(o, pan) > 0))
+        {
+            yield return new Problem(field, size, $"No oven takes a pan of {TierNames.Of(tier.Shape)}.", "Choose a smaller tier, or bake it in parts and write that into Notes.");
+        }
+        else if (!shop.Ovens.Any(o => DeckFit.Pans(o, pan) > 0))
         {
             var widest = Enumerable.Range(3, 16).LastOrDefault(d => shop.Ovens.Any(o => DeckFit.Pans(o, d) > 0));
             yield return new Problem(field, size, $"No oven takes a pan that wide; the widest is {Text(widest)} in.", "Choose a smaller tier, or bake it in two halves and write that into Notes.");
@@ -141,10 +164,10 @@ public static partial class OrderChecks
     {
         for (var i = 1; i < order.Tiers.Count && !(order.WiderAboveAgreed && owner); i++)
         {
-            var (below, above) = (order.Tiers[i - 1].Diameter, order.Tiers[i].Diameter);
-            if (above > below)
+            var (below, above) = (order.Tiers[i - 1], order.Tiers[i]);
+            if (IsWider(above, below))
             {
-                yield return new Problem($"Tier {Text(i + 1)}", Invariant($"{above.Inches:0.##} in"), Invariant($"It stands on a narrower one ({below.Inches:0.##} in)."), "Change the order of the tiers, or let the owner agree to it.");
+                yield return new Problem($"Tier {Text(i + 1)}", TierNames.Of(above, inches: true), $"It stands on a narrower one ({TierNames.Of(below, inches: true)}).", "Change the order of the tiers, or let the owner agree to it.");
             }
         }
     }

@@ -1,5 +1,7 @@
 namespace Bakehouse.Domain.Planning;
 
+using Bakehouse.Domain.Cakes.Packing;
+
 /// <summary>Keeps the number of pan sizes in a week small: planning counts the pans of a load by size.</summary>
 internal static class PanSizes
 {
@@ -17,7 +19,15 @@ internal static class PanSizes
         var counted = sizes.ToDictionary(s => s);
         while (sizes.Count > Most)
         {
-            var pairs = sizes.Zip(sizes.Skip(1)).ToList();
+            // Rounds by the next wider one; where there is a straight pan, it may also count as a larger one that covers it.
+            var straight = sizes.Where(s => !PanCode.Bare(s).IsRound).SelectMany(s => sizes.Select(l => (First: s, Second: l)));
+            var pairs = sizes.Zip(sizes.Skip(1)).Concat(straight).Where(p => p.First != p.Second && PanCode.Covers(p.Second, p.First)).ToList();
+            if (pairs.Count == 0)
+            {
+                Rounded(sizes, counted);
+                continue;
+            }
+
             var (narrow, wide) = pairs.Where(p => ovens.TrueForAll(o => Fits(o, p.First) == 0 || Fits(o, p.Second) > 0)).DefaultIfEmpty(pairs[0])
                 .MinBy(p => ovens.Sum(o => Fits(o, p.First) - Fits(o, p.Second)));
             sizes.Remove(narrow);
@@ -27,10 +37,22 @@ internal static class PanSizes
             }
         }
 
-        return sizes.Count == counted.Count ? week : week with
+        return counted.All(c => c.Key == c.Value) ? week : week with
         {
             Steps = [.. week.Steps.Select(s => s.Bake is { } bake ? s with { Bake = bake with { Pans = [.. bake.Pans.Select(p => counted[p])] } } : s)],
         };
+    }
+
+    /// <summary>No pan covers another: the straight ones count as rounds around them, which never overfills a deck.</summary>
+    private static void Rounded(List<int> sizes, Dictionary<int, int> counted)
+    {
+        foreach (var pan in counted.Keys.ToList())
+        {
+            counted[pan] = PanCode.Around(counted[pan]);
+        }
+
+        sizes.Clear();
+        sizes.AddRange(counted.Values.Distinct().Order());
     }
 
     private static int Fits(Machine oven, int size) => oven.Fits.GetValueOrDefault(size);

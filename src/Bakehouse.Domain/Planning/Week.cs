@@ -78,7 +78,7 @@ public enum MachineKind
 /// <param name="TurnOther">Minutes between two runs of different families or heats.</param>
 /// <param name="Clean">The wet clean-down of a bowl, or null if it has none.</param>
 /// <param name="Levels">Levels of an oven; 0 for a bowl.</param>
-/// <param name="Fits">Round pans of that diameter (inches) on one level; missing or 0 does not fit.</param>
+/// <param name="Fits">Pans on one level by their code (<see cref="Cakes.Packing.PanCode"/>: a round by its inches); missing or 0 does not fit.</param>
 public sealed record Machine(
     string Id,
     MachineKind Kind,

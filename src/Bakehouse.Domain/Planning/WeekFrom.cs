@@ -39,6 +39,7 @@ public sealed partial record Week
             Ages = [.. cakes.SelectMany(c => c.Cake.Ages)],
             Orders = [.. cakes.Select(c => OrderOf(c.Order, c.Cake, shop, time))],
         };
+        week = week with { Machines = WithPans(week, shop) };
         var hung = wall?.From(time.Epoch);
         var (slipped, known) = SlippedWeek.Of(PanSizes.Few(week), done, hand?.Slips ?? [], hung, time);
         return WeekFacts.Apply(slipped, known, hung, time, hand ?? ByHand.Nothing);
@@ -73,6 +74,15 @@ public sealed partial record Week
             Enumerable.Range(3, 16).ToDictionary(d => d, d => DeckFit.Pans(o, d))) { Deck = Room.Of(o) }),
         new Machine("stove", MachineKind.Bowl, 0, 5, [], null, 0, new Dictionary<int, int>()),
     ];
+
+    /// <summary>Ovens know the round pans; of others those that stand in this week.</summary>
+    private static IReadOnlyList<Machine> WithPans(Week week, Shop shop)
+    {
+        var others = week.Steps.SelectMany(s => s.Bake?.Pans ?? []).Where(p => !PanCode.Bare(p).IsRound).Distinct().Order().ToList();
+        return others.Count == 0 ? week.Machines : [.. week.Machines.Select(m => shop.Ovens.FirstOrDefault(o => o.Id == m.Id) is { } oven && m.Kind == MachineKind.Oven
+            ? m with { Fits = m.Fits.Concat(others.Select(p => new KeyValuePair<int, int>(p, DeckFit.Pans(oven, p)))).ToDictionary(f => f.Key, f => f.Value) }
+            : m)];
+    }
 
     private static List<Family> FamiliesOf(Shop shop) =>
     [

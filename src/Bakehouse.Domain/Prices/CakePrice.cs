@@ -15,8 +15,8 @@ public sealed record CakePrice(CakeCost Cost, decimal? Listed, IReadOnlyList<str
     /// <summary>The least that may be asked without a reason; null while it is not known.</summary>
     public decimal? Floor => Missing.Count == 0 ? Cost.Floor : null;
 
-    /// <summary>What is asked: by the list, else by cost and mark-up, never under the floor; null while nothing is known.</summary>
-    public decimal? Asked => Listed is { } listed ? Math.Max(listed, Floor ?? listed) : Missing.Count == 0 ? Cost.Price : null;
+    /// <summary>What is asked: by the list, else by cost and mark-up, never under the next step above the floor; null while nothing is known.</summary>
+    public decimal? Asked => Listed is { } listed ? Math.Max(listed, Floor is { } floor ? Cash.UpTo(floor, Cost.Rates.Step) : listed) : Missing.Count == 0 ? Cost.Price : null;
 
     /// <summary>
     /// The price of an order in this shop, its hands as its steps plan them; null if its tiers can't be made here, or the shop has

@@ -21,18 +21,18 @@ internal static class SamplePrices
 
     public static ShopPrices All { get; } = new()
     {
-        Wage = 17, OverheadAYear = 15_600, OrdersAYear = 520, MarkUp = 0.35m, LeastMarkUp = 0.15m, Step = 5, SupportEach = 0.15m, RodEach = 0.90m,
+        Wage = 17, OverheadAYear = 15_600, OrdersAYear = 780, MarkUp = 0.35m, LeastMarkUp = 0.15m, Step = 5, SupportEach = 0.15m, RodEach = 0.90m,
         Packs = [.. Packs.Select(p => new PackPrice(p.Id, Mass.FromGrams(p.Grams), p.Price))],
         Boards = Sizes((4, 0.35m), (6, 0.45m), (8, 0.60m), (10, 0.80m), (12, 1.10m), (14, 1.50m), (16, 1.90m)),
         Drums = Sizes((8, 1.60m), (10, 2.10m), (12, 2.60m), (14, 3.30m), (16, 4.20m), (18, 5.40m), (20, 6.80m)),
         Boxes = Sizes((8, 1.80m), (10, 2.20m), (12, 2.90m), (14, 3.80m), (16, 5.20m), (18, 6.90m), (20, 8.50m)),
         List = new PriceList(
             [
-                new(Finish.Smooth, Cut.Dessert, 5.50m), new(Finish.Smooth, Cut.Coffee, 4.60m), new(Finish.Textured, Cut.Dessert, 5.80m), new(Finish.Textured, Cut.Coffee, 4.90m),
-                new(Finish.SemiNaked, Cut.Dessert, 5.00m), new(Finish.SemiNaked, Cut.Coffee, 4.20m),
+                new(Finish.Smooth, Cut.Dessert, 6.50m), new(Finish.Smooth, Cut.Coffee, 5.40m), new(Finish.Textured, Cut.Dessert, 6.90m), new(Finish.Textured, Cut.Coffee, 5.70m),
+                new(Finish.SemiNaked, Cut.Dessert, 6.00m), new(Finish.SemiNaked, Cut.Coffee, 5.00m),
             ],
             [new(Decoration.Medium, 0.10m), new(Decoration.Rich, 0.25m)],
-            60,
+            95,
             5),
     };
 

@@ -51,13 +51,13 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
             MarkUp = Say(p.MarkUp * 100),
             LeastMarkUp = Say(p.LeastMarkUp * 100),
             Step = Say(p.Step),
-            Support = Say(p.SupportEach),
-            Rod = Say(p.RodEach),
+            Support = Coins(p.SupportEach),
+            Rod = Coins(p.RodEach),
             Boards = Say(p.Boards, inches),
             Drums = Say(p.Drums, inches),
             Boxes = Say(p.Boxes, inches),
             Least = p.List.Least > 0 ? Say(p.List.Least) : "",
-            Portions = [.. Enum.GetValues<Finish>().Select(f => new PortionPriceForm { Finish = f, Dessert = Say(Each(p, f, Cut.Dessert)), Coffee = Say(Each(p, f, Cut.Coffee)) })],
+            Portions = [.. Enum.GetValues<Finish>().Select(f => new PortionPriceForm { Finish = f, Dessert = Coins(Each(p, f, Cut.Dessert)), Coffee = Coins(Each(p, f, Cut.Coffee)) })],
             Medium = Say(Added(p, Bakehouse.Domain.Orders.Decoration.Medium)),
             Rich = Say(Added(p, Bakehouse.Domain.Orders.Decoration.Rich)),
             Packs = [.. book.Ingredients.OrderBy(i => i.Name, StringComparer.Ordinal).Select(i => PackForm(i, p.Packs.FirstOrDefault(k => k.Ingredient == i.Id)))],
@@ -72,7 +72,7 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
     private static decimal? Added(ShopPrices prices, Decoration decoration) => prices.List.Decorations.FirstOrDefault(d => d.Decoration == decoration)?.Share * 100;
 
     private static PackPriceForm PackForm(Ingredient ingredient, PackPrice? pack) =>
-        new() { Ingredient = ingredient.Id, Name = ingredient.Name, Grams = Say(pack?.Pack.Grams), Price = Say(pack?.Price) };
+        new() { Ingredient = ingredient.Id, Name = ingredient.Name, Grams = Say(pack?.Pack.Grams), Price = Coins(pack?.Price) };
 
     private IEnumerable<PackPrice> Unseen(PricesForm form) => (before?.Packs ?? []).Where(p => !form.Packs.Any(f => f.Ingredient == p.Ingredient));
 
@@ -149,6 +149,8 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
     private void Wrong(string field, string value, string sentence, string remedy) => problems.Add(new Problem(field, Problem.Shown(value), sentence, remedy));
 
     private static string Say(decimal? number) => number?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
+
+    private static string Coins(decimal? amount) => amount?.ToString("0.00##", CultureInfo.InvariantCulture) ?? "";
 
     private static string Say(IReadOnlyList<SizePrice> sizes, bool inches) =>
         string.Join("; ", sizes.OrderBy(s => s.Size).Select(s => $"{Say(inches ? s.Size.Inches : s.Size.Centimetres)} = {s.Price.ToString("0.00", CultureInfo.InvariantCulture)}"));

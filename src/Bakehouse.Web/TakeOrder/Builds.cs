@@ -14,6 +14,22 @@ public static class Builds
         ? [[8], [12], [6, 10], [6, 8, 10]]
         : [[20], [30], [15, 25], [15, 20, 25]];
 
+    /// <summary>Builds of one tier that is not round, by their words.</summary>
+    public static IReadOnlyList<(string Name, TierForm Tier)> Others(bool inches) =>
+    [
+        ("Square", Other(OutlineKind.Square, inches ? "8" : "20")),
+        ("Slab", Other(OutlineKind.Rectangle, inches ? "13" : "30", inches ? "9" : "20", low: true)),
+        ("Hexagon", Other(OutlineKind.Hexagon, inches ? "9" : "24")),
+        ("Heart", Other(OutlineKind.Heart, inches ? "8" : "20")),
+        ("Petal", Other(OutlineKind.Petal, inches ? "9" : "24")),
+        ("Number", Other(OutlineKind.Sign, inches ? "12" : "30", sign: "4", low: true)),
+        ("Letter", Other(OutlineKind.Sign, inches ? "12" : "30", sign: "A", low: true)),
+    ];
+
+    // Slabs and signs lie low: two layers on 8 cm (common practice, no source).
+    private static TierForm Other(OutlineKind kind, string size, string deep = "", string sign = "", bool low = false) =>
+        new() { Outline = kind, Diameter = size, Deep = deep, Sign = sign, Height = low ? "8" : "10", Layers = low ? "2" : "3" };
+
     /// <summary>Names of colours that are mixed most, with their swatches.</summary>
     public static IReadOnlyList<(string Name, string Swatch)> Colours { get; } =
     [

@@ -21,6 +21,7 @@ using NodaTime;
 /// <param name="recipes">Those from which an order is made; null if the shop keeps none.</param>
 public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList<Order>? orders = null, Func<Order, Cookbook>? recipes = null)
 {
+    private static readonly TierSpecial Plain = new();
     private readonly List<Problem> problems = [];
 
     /// <summary>The order if nothing is wrong, and every problem, each with the id of its field.</summary>
@@ -192,9 +193,28 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
         var colours = tier.Colours
             .Select(c => new CoatColour(c.Name.Trim(), c.Swatch, Figure(field, c.Share, 100, "% of the coat") / 100))
             .ToList();
-        return new CakeTier(
-            tier.Id, inches ? Length.FromInches(diameter) : Length.FromCentimetres(diameter), Length.FromCentimetres(height),
-            layers, tier.Sponge, tier.Filling, colours);
+        var wide = inches ? Length.FromInches(diameter) : Length.FromCentimetres(diameter);
+        return new CakeTier(tier.Id, wide, Length.FromCentimetres(height), layers, tier.Sponge, tier.Filling, colours) { Special = Special(tier, wide, Length.FromCentimetres(height), layers, field) };
+    }
+
+    /// <summary>The outline as typed; what else is special about a tier that stands in the book stays.</summary>
+    private TierSpecial? Special(TierForm tier, Length wide, Length height, int layers, string field)
+    {
+        var stands = orders?.SelectMany(o => o.Tiers).FirstOrDefault(t => t.Id == tier.Id);
+        var kept = stands?.Special is { } s ? s with { LayerHeights = stands.Height == height && stands.Layers == layers ? s.LayerHeights : [] } : null;
+        if (tier.Outline == OutlineKind.Round)
+        {
+            return kept is null || kept with { Outline = null, LayerHeights = Plain.LayerHeights } == Plain ? null : kept with { Outline = null };
+        }
+
+        Length? deep = null;
+        if (tier.Outline == OutlineKind.Rectangle)
+        {
+            var figure = Figure(field, tier.Deep, shop.Settings.Inches ? 8 : 20, shop.Settings.Inches ? "inches deep" : "cm deep");
+            deep = shop.Settings.Inches ? Length.FromInches(figure) : Length.FromCentimetres(figure);
+        }
+
+        return (kept ?? new TierSpecial()) with { Outline = new Outline(tier.Outline, wide, deep, kept?.Outline?.Lobes ?? Petal.UsualLobes, tier.Outline == OutlineKind.Sign ? tier.Sign.Trim().ToUpperInvariant() : "") };
     }
 
     private int Whole(string field, string text, int standIn, string what)

@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.TakeOrder;
 
 using System.Globalization;
+using Bakehouse.Domain.Cakes;
 using Microsoft.AspNetCore.Components;
 
 /// <summary>The fields of one tier: size, layers, flavour, colours with their shares, and its place in the stack.</summary>
@@ -33,6 +34,15 @@ public partial class OneTier
 
     [Parameter]
     public EventCallback Remove { get; set; }
+
+    /// <summary>What its first size is: "in", "in heart", "in high" of a sign, "in ×" of a slab.</summary>
+    private string Across => (Inches ? "in" : "cm") + Tier.Outline switch
+    {
+        OutlineKind.Round => "",
+        OutlineKind.Rectangle => " ×",
+        OutlineKind.Sign => " sign",
+        var kind => $" {TierNames.Word(kind)}",
+    };
 
     private Task Paint(ColourForm colour, string name)
     {

@@ -125,6 +125,9 @@ public sealed class OrderForm
     /// <summary>What decides how much work it is and for when in the day, in one string to compare.</summary>
     internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, Tiers, Finish, Decoration, Avoid, BeyondCapAgreed });
 
+    /// <summary>All but who it is for, notes and the agreed price, in one string to compare: what drawing, price and answer go by.</summary>
+    internal string Asked => Work + JsonSerializer.Serialize((object)new { Day, CutDay, CutHour, Address, Inscription, Allergies, AllergyWords, Told, JudgedWords, WiderAboveAgreed });
+
     /// <summary>The form filled with an order, to change it.</summary>
     public static OrderForm Of(Order order, Shop shop)
     {
@@ -171,6 +174,15 @@ public sealed class TierForm
 
     public string Diameter { get; set; } = "";
 
+    /// <summary>From above; a square and a rectangle, a figure and a letter are typed alike.</summary>
+    public OutlineKind Outline { get; set; }
+
+    /// <summary>Only of a rectangle: from front to back.</summary>
+    public string Deep { get; set; } = "";
+
+    /// <summary>Only of a sign: one figure or capital letter.</summary>
+    public string Sign { get; set; } = "";
+
     public string Height { get; set; } = "10";
 
     public string Layers { get; set; } = "3";
@@ -185,6 +197,9 @@ public sealed class TierForm
     {
         Id = tier.Id,
         Diameter = (inches ? tier.Diameter.Inches : tier.Diameter.Centimetres).ToString("0.##", CultureInfo.InvariantCulture),
+        Outline = tier.Special?.Outline?.Kind ?? OutlineKind.Round,
+        Deep = tier.Special?.Outline?.Deep is { } deep ? (inches ? deep.Inches : deep.Centimetres).ToString("0.##", CultureInfo.InvariantCulture) : "",
+        Sign = tier.Special?.Outline?.Sign ?? "",
         Height = tier.Height.Centimetres.ToString("0.##", CultureInfo.InvariantCulture),
         Layers = tier.Layers.ToString(CultureInfo.InvariantCulture),
         Sponge = tier.Sponge,

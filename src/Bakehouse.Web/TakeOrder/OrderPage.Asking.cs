@@ -24,7 +24,16 @@ public sealed partial class OrderPage
     /// <inheritdoc/>
     protected override void OnInitialized() => Book.Changed += AskAnew;
 
-    private void AskAnew(BookState state) => _ = InvokeAsync(AskSoon);
+    // Shop, recipes or orders changed: what is drawn from them, too.
+    private void AskAnew(BookState state) => _ = InvokeAsync(() =>
+    {
+        if (Taken is null && state.Shop is not null)
+        {
+            Draw();
+        }
+
+        AskSoon();
+    });
 
     private void AskSoon()
     {

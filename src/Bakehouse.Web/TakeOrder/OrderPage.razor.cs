@@ -23,6 +23,9 @@ public sealed partial class OrderPage : IAsyncDisposable
     private ITimer? undoing;
     private Guid command = Guid.NewGuid();
 
+    /// <summary>What drawing, price and answer were last worked out for.</summary>
+    private string drawn = "";
+
     /// <summary>The order to change, or null for a new one.</summary>
     [Parameter]
     public Guid? Id { get; set; }
@@ -80,7 +83,7 @@ public sealed partial class OrderPage : IAsyncDisposable
     private Cookbook Recipes(Order order) => order.MadeFrom is null ? Book.State.Cookbook : Book.State.CookbookOf(order);
 
     /// <summary>What the cake contains as far as it is typed; null while there are no recipes or nothing to build.</summary>
-    private CakeContents? Contents => Recipes(InBook ?? Draft) is { Version: > 0 } recipes ? CakeContents.Of(Draft, recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
+    private CakeContents? Contents { get; set; }
 
     /// <summary>What must be avoided and is in the cake as typed, or may be, or nobody knows: the worst, or null.</summary>
     private Weighed? Against => Contents is { } cake && Tiers.Count > 0
@@ -100,7 +103,7 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private string DraftOf => Id is null ? Here.Device : $"{Here.Device}:{Id:N}";
 
-    private bool WiderAbove => Form.WiderAboveAgreed || Tiers.Zip(Tiers.Skip(1)).Any(pair => pair.Second.Diameter > pair.First.Diameter);
+    private bool WiderAbove => Form.WiderAboveAgreed || Tiers.Zip(Tiers.Skip(1)).Any(pair => OrderChecks.IsWider(pair.Second, pair.First));
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -145,20 +148,28 @@ public sealed partial class OrderPage : IAsyncDisposable
     /// <summary>A build that can't be worked out leaves the last one standing, so that nothing flickers while somebody types.</summary>
     private void Draw()
     {
+        drawn = Form.Asked;
         Tiers = Reader.Drawn(Form) ?? Tiers;
         var sheet = BuildSheet.Try(Tiers, Form.Finish, CakeFigures.Of(Shop));
         Behind = Form.Tiers.Count > 0 && (sheet is null || Reader.Drawn(Form) is null);
         Sheet = Form.Tiers.Count == 0 ? null : sheet ?? Sheet;
+        Contents = Recipes(InBook ?? Draft) is { Version: > 0 } recipes ? CakeContents.Of(Draft, recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
         Price = Form.Tiers.Count == 0 ? null : CakePrice.Of(Draft, Recipes(InBook ?? Draft), Shop) ?? Price;
     }
 
     private void Touched()
     {
+        var anew = Taken is not null;
         (Taken, Asking, Moving) = (null, null, null);
         command = Guid.NewGuid();
         Form.BeyondCapAgreed &= DayFull is not null || InBook?.BeyondCapAgreed == true;
-        Draw();
-        AskSoon();
+        // A name or a note that is typed changes no drawing, no price and no answer.
+        if (anew || Form.Asked != drawn)
+        {
+            Draw();
+            AskSoon();
+        }
+
         if (Problems.Count > 0)
         {
             Problems = Reader.Read(Form, Tried ?? Form.Stage, InBook).Problems;

@@ -1,6 +1,8 @@
 namespace Bakehouse.Book.Tests.Entries;
 
 using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 
@@ -63,6 +65,31 @@ public sealed class OrderEntryTests
         // What the owner agreed holds nobody up who writes something else.
         Assert.Equal(AnswerKind.Accepted, (await disk.Write(disk.Book.State.Orders.Single() with { Inscription = "NOA" }, "wren")).Kind);
         Assert.Equal("Price", Assert.Single((await disk.Write(BookOnDisk.Order("Hale") with { Price = new AgreedPrice(-1) }, "ines")).Problems).Where);
+    }
+
+    /// <summary>Slabs, hearts, hexagons and signs bake and stand beside rounds; the Judge finds every pan and board by its own outline.</summary>
+    [Fact]
+    public async Task Tiers_of_other_outlines_are_planned_among_rounds()
+    {
+        using var disk = new BookOnDisk();
+        (OutlineKind Kind, int Wide, int? Deep, string Sign)[] outlines = [(OutlineKind.Rectangle, 13, 9, ""), (OutlineKind.Heart, 8, null, ""), (OutlineKind.Hexagon, 9, null, ""), (OutlineKind.Sign, 12, null, "4"), (OutlineKind.Petal, 9, null, ""), (OutlineKind.Square, 8, null, "")];
+        foreach (var (o, i) in outlines.Select((o, i) => (o, i)))
+        {
+            var order = BookOnDisk.Order($"Guest {i}", day: 17 + (3 * (i % 2)), hour: 12, inches: o.Wide);
+            var outline = new Outline(o.Kind, Length.FromInches(o.Wide), o.Deep is { } deep ? Length.FromInches(deep) : null, Sign: o.Sign);
+            var answer = await disk.Write(order with { Tiers = [order.Tiers[0] with { Special = new TierSpecial { Outline = outline } }] });
+            Assert.True(answer.Kind == AnswerKind.Accepted, $"{o.Kind}: {string.Join(" ", answer.Problems)}");
+            await disk.Write(BookOnDisk.Order($"Round {i}", day: 17 + (3 * (i % 2)), inches: [8 + (i % 3)]));
+        }
+
+        var state = disk.Book.State;
+        Assert.Contains(state.Week!.Steps, s => s.Bake?.Pans.Contains(13009) == true);
+        var verdict = Judge.Examine(state.Week, state.Wall!.From(state.Week.Epoch));
+        Assert.True(verdict.Feasible, string.Join("; ", verdict.Breaches.Take(3).Select(b => b.Sentence)));
+        // A file holds the same week.
+        var (read, problems) = WeekFile.Read(WeekFile.Write(state.Week));
+        Assert.Empty(problems);
+        Assert.True(Judge.Examine(read!, state.Wall.From(state.Week.Epoch)).Feasible);
     }
 
     [Fact]

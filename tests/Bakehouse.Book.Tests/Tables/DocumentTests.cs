@@ -64,7 +64,7 @@ public sealed class DocumentTests
         var prices = Document.ReadShop(1, Document.Write(SampleBakery.Shop)).Prices!;
         Assert.Equal(SampleBakery.Shop.Prices!.Packs, prices.Packs);
         Assert.Equal(SampleBakery.Shop.Prices.List.Portions, prices.List.Portions);
-        Assert.Equal((17m, 0.35m, 0.15m, 520), (prices.Wage, prices.MarkUp, prices.LeastMarkUp, prices.OrdersAYear));
+        Assert.Equal((17m, 0.35m, 0.15m, 780), (prices.Wage, prices.MarkUp, prices.LeastMarkUp, prices.OrdersAYear));
         var agreed = new AgreedPrice(385.50m, "Regular");
         Assert.Equal(agreed, Document.ReadOrder(1, Document.Write(Document.ReadOrder(1, Kept("order.1.json")) with { Price = agreed })).Price);
     }

@@ -32,16 +32,16 @@ public sealed class CakePriceTests
         Assert.Equal(["Butter, unsalted"], without.Missing);
     }
 
-    /// <summary>By hand: 60 dessert portions, smooth, at 5.50 are 330, a step of 5 already; the floor is the cost and 15 %.</summary>
+    /// <summary>By hand: 60 dessert portions, smooth, at 6.50 are 390, a step of 5 already; the floor is the cost and 15 %.</summary>
     [Fact]
     public void It_is_asked_by_the_list_but_never_under_the_floor()
     {
         Assert.Empty(Price.Missing);
-        Assert.Equal(330, Price.Listed);
+        Assert.Equal(390, Price.Listed);
         Assert.Equal(Cash.Rounded(Price.Cost.Cost * 1.15m), Price.Floor);
-        Assert.Equal(Math.Max(330, Price.Floor!.Value), Price.Asked);
+        Assert.Equal(Math.Max(390, Cash.UpTo(Price.Floor!.Value, 5)), Price.Asked);
         var cheap = Shop with { Prices = Shop.Prices! with { List = Shop.Prices.List with { Portions = [new(Finish.Smooth, Cut.Dessert, 0.10m)], Least = 0 } } };
-        Assert.Equal(Price.Floor, CakePrice.Of(Good, Starter.Sample, cheap)!.Asked);
+        Assert.Equal(Cash.UpTo(Price.Floor.Value, 5), CakePrice.Of(Good, Starter.Sample, cheap)!.Asked);
         var unlisted = Shop with { Prices = Shop.Prices! with { List = new PriceList([], [], 0, 1) } };
         Assert.Equal(Price.Cost.Price, CakePrice.Of(Good, Starter.Sample, unlisted)!.Asked);
     }
@@ -52,7 +52,7 @@ public sealed class CakePriceTests
         var shop = Shop with { Prices = Shop.Prices! with { Wage = null, RodEach = null, Packs = [.. Shop.Prices.Packs.Where(p => p.Ingredient != "butter")] } };
         var price = CakePrice.Of(Good, Starter.Sample, shop)!;
         Assert.Equal(["wage", "Butter, unsalted", "centre rod"], price.Missing);
-        Assert.Equal((null, 330m), (price.Floor, price.Asked));
+        Assert.Equal((null, 390m), (price.Floor, price.Asked));
         Assert.Null(CakePrice.Of(Good, Starter.Sample, shop with { Prices = shop.Prices with { List = new PriceList([], [], 0, 1) } })!.Asked);
         Assert.Null(CakePrice.Of(Good, Starter.Sample, Shop with { Prices = null }));
         Assert.Null(CakePrice.Of(Good with { Tiers = [Cakes.Tier(1, 1, 18)] }, Starter.Sample, Shop));

@@ -108,7 +108,7 @@ public sealed class OneCakePageTests : BunitContext
         var page = Open();
         Assert.Equal(["9 in petal", "14 × 10 in"], page.FindAll(".tier-row h2").Select(h => h.TextContent.Trim()));
         Assert.Contains("9 petal+14×10", page.Find("h1").TextContent, StringComparison.Ordinal);
-        Assert.Contains("as its pan, 9 in petal, cut from 10 in", page.Find(".tier-row").TextContent, StringComparison.Ordinal);
+        Assert.Contains("its outline, cut from 10 in", page.Find(".tier-row").TextContent, StringComparison.Ordinal);
         Assert.Contains("18 × 14 in", page.FindAll(".tier-row")[1].TextContent, StringComparison.Ordinal);
     }
 

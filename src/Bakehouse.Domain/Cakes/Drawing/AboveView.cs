@@ -30,6 +30,13 @@ internal sealed class AboveView(BuildSheet sheet, bool inches)
         return new CakeDrawing(title, new Extent(0, low, left - Apart, high), new Surround(0.4, 0.4, 0.4, 3), lines, []);
     }
 
+    public CakeDrawing Outline()
+    {
+        var tier = stack.Bottom;
+        var (across, low, high) = (Reach(tier, d => Math.Abs(d.X)), -Reach(tier, d => -d.Y), Reach(tier, d => d.Y));
+        return new CakeDrawing($"{stack.Named(tier.Build.Tier)}, from above.", new Extent(-across, low, across, high), default, [Around(Part.Coat, tier.Build.Shape, tier.Grown, 0) with { Swatch = tier.MainSwatch }, Around(Part.Edge, tier.Build.Shape, tier.Grown, 0)], []);
+    }
+
     private IEnumerable<Drawn> Tier(StandingTier tier, double x)
     {
         yield return Around(Part.Coat, tier.Build.Shape, tier.Grown, x) with { Swatch = tier.MainSwatch };

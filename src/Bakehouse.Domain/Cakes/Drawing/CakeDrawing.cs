@@ -23,6 +23,9 @@ public sealed record CakeDrawing(
     /// <summary>Each tier that carries another, from above, the bottom one first, with its supports.</summary>
     public static CakeDrawing FromAbove(BuildSheet sheet, bool inches) => new AboveView(sheet, inches).Draw();
 
+    /// <summary>The bottom tier from above, without words, to be drawn at a pixel a centimetre.</summary>
+    public static CakeDrawing Outline(BuildSheet sheet) => new AboveView(sheet, true).Outline();
+
     /// <summary>Outline only, to be drawn at a pixel a centimetre: heads of rows, offers, stops.</summary>
     public static CakeDrawing Mini(BuildSheet sheet) => new FrontView(sheet, true).Mini();
 }

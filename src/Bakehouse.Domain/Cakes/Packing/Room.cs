@@ -37,8 +37,12 @@ public static class Room
     public static Floor Of(Oven oven) => new(
         Mm(oven.Width) - (2 * Mm(PanToWall)) + Mm(BetweenPans), Mm(oven.Depth) - (2 * Mm(PanToWall)) + Mm(BetweenPans));
 
-    /// <summary>A round pan named by its inches, with its rim and half the air between pans around it.</summary>
-    public static Piece Pan(int inches) => Piece.Round(Mm(Length.FromInches(inches) + Rim + BetweenPans));
+    /// <summary>A pan by its code (<see cref="PanCode"/>), with its rim and half the air between pans around it.</summary>
+    public static Piece Pan(int code)
+    {
+        var (pan, more) = (PanCode.Bare(code), Mm(Rim + BetweenPans));
+        return pan with { Wide = pan.Wide + more, Deep = pan.Deep + more };
+    }
 
     private static double Mm(Length length) => (double)length.Millimetres;
 }
