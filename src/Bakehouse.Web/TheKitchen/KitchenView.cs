@@ -93,7 +93,7 @@ public sealed record PictureView(string Kind, IReadOnlyList<(decimal Width, deci
     /// <summary>The tiers of a step, in the colour of the crumb until the final coat is on.</summary>
     public static PictureView Of(string operation, IReadOnlyList<CakeTier> tiers) => new(
         operation == "bake" ? "oven" : Bowls.Contains(operation) ? "bowl" : "tiers",
-        [.. tiers.Select(t => (t.Diameter.Centimetres, operation == "bake" ? 5 : t.Height.Centimetres, Bare.Contains(operation) ? Crumb(t) : Coat(t)))]);
+        [.. tiers.Select(t => (t.Shape.Wide.Centimetres, operation == "bake" ? 5 : t.Height.Centimetres, Bare.Contains(operation) ? Crumb(t) : Coat(t)))]);
 
     /// <summary>The colour that is seen most.</summary>
     public static string Coat(CakeTier tier) => tier.Colours.Count > 0 ? tier.Colours.MaxBy(c => c.Share)!.Swatch : "#F7F0E1";

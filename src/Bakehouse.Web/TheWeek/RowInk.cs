@@ -66,13 +66,13 @@ internal static class RowInk
         var scale = tall > 36 ? 36 / tall : 1;
         foreach (var tier in tiers)
         {
-            var (wide, high) = ((double)tier.Diameter.Centimetres * scale, (double)tier.Height.Centimetres * scale);
+            var (wide, high) = ((double)tier.Shape.Wide.Centimetres * scale, (double)tier.Height.Centimetres * scale);
             var colour = tier.Colours.Count > 0 ? tier.Colours.MaxBy(c => c.Share)!.Swatch : "";
             foot -= high;
             svg.Raw($"<rect class=\"w-mini\" x=\"{Svg.F(middle - (wide / 2))}\" y=\"{Svg.F(foot)}\" width=\"{Svg.F(wide)}\" height=\"{Svg.F(high)}\" rx=\"1\"{Fill(colour)}/>");
         }
 
-        var board = tiers.Count == 0 ? 26 : ((double)tiers.Max(t => t.Diameter.Centimetres) * scale) + 6;
+        var board = tiers.Count == 0 ? 26 : ((double)tiers.Max(t => t.Shape.Wide.Centimetres) * scale) + 6;
         svg.Path("w-board", $"M{Svg.F(middle - (board / 2))} {Svg.F(row.Y + 40.8)}h{Svg.F(board)}");
     }
 

@@ -4,7 +4,11 @@ using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Testing;
+using Bakehouse.Web.TakeOrder;
+using Bakehouse.Web.TakeOrder.Messages;
+using Bakehouse.Web.TheKitchen;
 using Bunit;
+using NodaTime;
 
 /// <summary>Tiers that are not round, at the counter.</summary>
 public sealed class OtherShapesTests : CounterContext
@@ -46,6 +50,17 @@ public sealed class OtherShapesTests : CounterContext
         page.Find("[aria-label='Tier 1: figure or letter']").Input("r");
         Tap(page, "Take the order");
         Assert.Equal("R", Book.State.Orders.Single().Tiers[0].Special!.Outline!.Sign);
+    }
+
+    /// <summary>By hand: a 4 is 6 of 10 units wide, 7.2 in or 18.3 cm at 12 in of height.</summary>
+    [Fact]
+    public void It_is_drawn_and_told_as_wide_as_it_is()
+    {
+        var sign = Cakes.Tier(1, 1, 12) with { Special = new TierSpecial { Outline = new Outline(OutlineKind.Sign, Length.FromInches(12), Sign: "4") } };
+        Assert.Equal(18.288m, Assert.Single(PictureView.Of("coat", [sign]).Tiers).Width);
+        var heart = Cakes.Tier(1, 2, 8) with { Special = new TierSpecial { Outline = new Outline(OutlineKind.Heart, Length.FromInches(8)) } };
+        var reply = new ReplyWords(Book.State.Shop!, new LocalDate(2026, 10, 13));
+        Assert.Contains("8 in heart on 10 in.", reply.Letter(new OrderForm(), null, null, null, [Cakes.Tier(1, 1, 10), heart], "", []), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -22,13 +22,13 @@ public sealed class ReplyWords(Shop shop, LocalDate today)
     /// <param name="flavour">What they named, in the words of the methods; "" if nothing.</param>
     /// <param name="can">The answer to "can we?" as it stands, or null.</param>
     /// <param name="tiers">Bottom first; empty as long as no build is known.</param>
-    public string Letter(OrderForm form, LocalDateTime? when, LocalDate? day, CanWe? can, IReadOnlyList<Length> tiers, string flavour, IReadOnlyList<string> questions)
+    public string Letter(OrderForm form, LocalDateTime? when, LocalDate? day, CanWe? can, IReadOnlyList<CakeTier> tiers, string flavour, IReadOnlyList<string> questions)
     {
         string[] understood =
         [
             when is { } at ? words.Spoken(at, today) : day is { } date ? words.LongDay(date, today) : "",
             form.Count.Length > 0 ? $"{form.Count} {(form.Cut == Cut.Dessert ? "dessert portions" : "portions with coffee")}" : "",
-            tiers.Count > 0 ? $"{words.Build(tiers)} {(words.Inches ? "inches" : "cm")}" : "",
+            tiers.Count == 0 ? "" : tiers.All(t => t.Shape is Round) ? $"{words.Build(tiers)} {(words.Inches ? "inches" : "cm")}" : string.Join(" on ", tiers.Reverse().Select(words.Tier)),
             flavour,
             when is not null && form.Way == Way.Deliver ? "delivered" : "",
         ];
