@@ -10,9 +10,12 @@ namespace Bakehouse.Planner;
 /// stands whatever becomes of the solving process.
 /// </summary>
 /// <param name="solver">The process that solves.</param>
-/// <param name="budget">Places that the quick engine may try; in a small week, where exact answers gain more, half; in a large one three times as many.</param>
+/// <param name="budget">Places that the quick engine may try; in a small week, where exact answers gain more, half, and of one that is solved at once a fortieth; in a large one three times as many.</param>
 public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * QuickPlanner.UsualBudget)
 {
+    /// <summary>Most steps of a week that is solved at once, for which any plan will do to begin with.</summary>
+    private const int Tiny = 70;
+
     /// <summary>Most steps of a week in which exact answers gain more than more places tried.</summary>
     private const int Small = 200;
 
@@ -32,7 +35,7 @@ public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * Quic
         var began = Stopwatch.GetTimestamp();
         using var over = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         over.CancelAfter(longest);
-        var quick = new QuickPlanner(week.Steps.Count <= Small ? budget / 2 : week.Steps.Count < Large ? budget : 3 * budget);
+        var quick = new QuickPlanner(Places(week.Steps.Count));
         var first = week.Repair ? quick.Repair(week, week.Now + Calm, over.Token) : quick.Plan(week, over.Token);
         var left = longest - Stopwatch.GetElapsedTime(began);
         if (first.Plan is not { } plan || left <= TimeSpan.Zero)
@@ -44,6 +47,14 @@ public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * Quic
         var outcome = new PlanOutcome(improved.Plan, Judge.MinutesLate(week, improved.Plan), []);
         return new ThoroughOutcome(outcome, improved.Proved, over.IsCancellationRequested, improved.Trouble);
     }
+
+    private long Places(int steps) => steps switch
+    {
+        <= Tiny => budget / 40,
+        <= Small => budget / 2,
+        < Large => budget,
+        _ => 3 * budget,
+    };
 }
 
 /// <summary>What was found in the time.</summary>

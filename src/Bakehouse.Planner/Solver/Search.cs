@@ -92,7 +92,7 @@ internal sealed class Search(Week week, Plan start, uint seed)
             }
 
             model.HoldAt(level, solver);
-            Offer(model.Read(solver), better);
+            proved &= Offer(model.Read(solver), better);
         }
 
         Proved = proved;
@@ -130,16 +130,19 @@ internal sealed class Search(Week week, Plan start, uint seed)
         return open[Array.FindIndex(open, l => l == open[^1] || dice.Below(5) > 0)];
     }
 
-    /// <summary>The Judge has the last word: what it refuses, or finds no better, is dropped.</summary>
-    private void Offer(Plan plan, Action better)
+    /// <summary>The Judge has the last word: what he refuses, or finds no better, is dropped. False if he refuses.</summary>
+    private bool Offer(Plan plan, Action better)
     {
         var found = Tidy(plan);
         var verdict = Judge.Examine(week, found);
-        if (verdict.Breaches.All(b => facts.Contains(Told(b))) && verdict.Levels.CompareTo(at.Levels, week.Repair) < 0)
+        var stands = verdict.Breaches.All(b => facts.Contains(Told(b)));
+        if (stands && verdict.Levels.CompareTo(at.Levels, week.Repair) < 0)
         {
             at = new Ground(at.Numbers, found);
             better();
         }
+
+        return stands;
     }
 
     private static string Told(Breach breach) => breach.Rule + " " + breach.Step;

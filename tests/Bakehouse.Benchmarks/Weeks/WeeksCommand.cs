@@ -20,7 +20,7 @@ internal static class WeeksCommand
         var folder = new Argument<string>("folder") { Description = "Folder of week files (bakery-week/1)." };
         var only = new Option<string[]>("--only") { Description = "Weeks whose names begin so, e.g. small busy-050.", AllowMultipleArgumentsPerToken = true };
         var wall = new Option<double>("--wall") { Description = "Longest time a week, in seconds.", DefaultValueFactory = _ => 5 };
-        var budget = new Option<long>("--budget") { Description = "Places that the quick engine may try; half of it in a small week, three times in a large one.", DefaultValueFactory = _ => 4 * QuickPlanner.UsualBudget };
+        var budget = new Option<long>("--budget") { Description = "Places that the quick engine may try; half of it in a small week, a fortieth in a tiny one, three times in a large one.", DefaultValueFactory = _ => 4 * QuickPlanner.UsualBudget };
         var units = new Option<double>("--units") { Description = "Units of the solver, some seconds of two processors each.", DefaultValueFactory = _ => 100 };
         var to = new Option<string>("--out") { Description = "Where to write the results.", DefaultValueFactory = _ => Path.Combine(ResultFolder.Path, "weeks.csv") };
         var command = new Command("weeks", "Plan each bakery week of a folder, judge it, and compare it with two plain planners.") { folder, only, wall, budget, units, to };
