@@ -81,6 +81,37 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
         await page.Context.CloseAsync();
     }
 
+    /// <summary>A no comes with what fails and what else could be; what must be avoided comes before any yes of the plan.</summary>
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task A_no_says_why_and_an_allergy_comes_before_the_plan(int width, int height)
+    {
+        var page = await open.Shop.At("Wren", "/order", width, height);
+        await page.Locator("#day").FillAsync("tue");
+        await page.Locator("#hour").FillAsync("14");
+        await page.Locator("#count").FillAsync("40");
+        await page.Build("one 12").ClickAsync();
+        await page.GetByLabel("Tier 1: diameter").FillAsync("17");
+        await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToHaveTextAsync("No");
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("oven");
+        await page.EvaluateAsync("() => window.scrollTo(0, 0)");
+        await page.Picture($"can-no-{width}");
+        await PagesTests.IsWhole(page);
+
+        await page.GetByLabel("Tier 1: diameter").FillAsync("8");
+        await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToContainTextAsync("Yes");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Avoid …" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "milk", Exact = true }).ClickAsync();
+        await Expect(page.Locator(".answer-word")).ToContainTextAsync("Not this");
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("Avoid milk. It contains milk");
+        await page.EvaluateAsync("() => window.scrollTo(0, 0)");
+        await page.Picture($"can-avoid-{width}");
+        await PagesTests.IsWhole(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
+
     [Fact]
     public async Task Two_screens_change_one_order_and_the_second_sees_both_and_chooses()
     {
