@@ -89,7 +89,7 @@ public partial class OrderAnswer
 
     /// <summary>What was assumed because nobody has said it yet; "" if nothing.</summary>
     private string Assumed => Can is not null && Form.Tiers.Count == 0
-        ? $" For {Words.Build(Can.Wished.Order.Tiers.Select(t => t.Diameter))} {(Words.Inches ? "in" : "cm")}, as nothing else was said."
+        ? $" For {Words.Build(Can.Wished.Order.Tiers)} {(Words.Inches ? "in" : "cm")}, as nothing else was said."
         : "";
 
     private string Headline => Against is { } avoid ? $"Avoid {avoid.Told}. {avoid.Reason}" : Planned;

@@ -52,7 +52,7 @@ public sealed partial class ContainsTray
     /// <summary>Each list of ingredients once, with the sizes of the tiers that share it.</summary>
     private IEnumerable<(IReadOnlyList<LabelRun> Label, string Sizes)> Labels => Cake!.Tiers.Reverse()
         .GroupBy(t => IngredientList.Text(t.Label), StringComparer.Ordinal)
-        .Select(g => (g.First().Label, string.Join(", ", g.Select(t => Words.Size(t.Tier.Diameter)))));
+        .Select(g => (g.First().Label, string.Join(", ", g.Select(t => Words.Tier(t.Tier)))));
 
     private IReadOnlyList<Weighed> Against(CakeContents cake) => Weighing.Of(Order.Allergies, cake, Shop.Allergens);
 

@@ -70,7 +70,7 @@ public sealed partial class RecipeSheet
            from part in parts[tier.Id]
            where part.Recipe == Recipe.Id && part.Mass.Grams >= 0.1m
            let grams = decimal.Ceiling(part.Mass.Grams)
-           select ($"{order.Number} {order.Customer.Name}, {Words.Size(tier.Diameter)}: {Words.Number(grams)} g", grams.ToString(CultureInfo.InvariantCulture)),
+           select ($"{order.Number} {order.Customer.Name}, {Words.Tier(tier)}: {Words.Number(grams)} g", grams.ToString(CultureInfo.InvariantCulture)),
     ];
 
     /// <inheritdoc/>
