@@ -27,7 +27,7 @@ public sealed class AskTests(ITestOutputHelper output)
         var told = Enumerable.Range(0, asks).Select(_ => Ask(kind, chance)).ToList();
         var (no, wrong) = (told.Count(t => t != Told.Yes), told.Count(t => t == Told.FalseNo));
         output.WriteLine($"{asks - no} yes, {no} no, of which {wrong} false and {told.Count(t => t == Told.Open)} not decided by the referee");
-        Assert.True(no > asks / 10 && no < asks * 9 / 10, $"{no} of {asks} are no: nothing is tried.");
+        Assert.True(no > 0 && no < asks, $"All {asks} are answered alike ({no} no): nothing is tried.");
         Assert.True(wrong <= no * mostFalse, $"{wrong} of {no} are false.");
     }
 
