@@ -48,6 +48,14 @@ internal sealed partial class CakeStepsMaker
         return new CakeSteps(steps, holds, clocks, ages, fresh, ready, handedOver);
     }
 
+    /// <summary>
+    /// What a bowlful or load is kept apart from. Not from what it holds itself: such a cake can only be kept for the day, its work is stopped
+    /// elsewhere until it is another one. What is only not liked is noted and asks for nothing.
+    /// </summary>
+    private IReadOnlyList<string> KeptFrom(IReadOnlyList<string> has) => order.Allergies.Told == CustomersWord.Dislike ? []
+        : has.Count == 0 ? order.Allergies.Avoid
+        : [.. order.Allergies.Avoid.Except(has, StringComparer.Ordinal)];
+
     private bool OnDrum(int tier) => tier == 0 && (shop.Settings.OnDrum || !SeveralTiers);
 
     private string Key(Guid? tier, string operation, int ordinal = 1) => new StepKey(order.Id, tier, operation, ordinal).ToString();
@@ -56,7 +64,7 @@ internal sealed partial class CakeStepsMaker
     {
         var kind = Method.OperationOf(operation);
         var key = Key(tier, operation, ordinal);
-        var avoid = mix is null && bake is null ? [] : order.Allergies.Avoid;
+        var avoid = mix is null && bake is null ? [] : KeptFrom(has ?? []);
         steps.Add(new Step(key, order.Id.ToString("N"), tier?.ToString("N") ?? "", operation, Math.Max(5, Method.Sitting(minutes)), kind.Skill, count, kind.Tools, mix, bake, has ?? [], avoid, null));
         return key;
     }

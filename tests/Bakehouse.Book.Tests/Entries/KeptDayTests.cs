@@ -51,5 +51,18 @@ public sealed class KeptDayTests : IDisposable
         Assert.Equal(disk.Clock.GetCurrentInstant() + Duration.FromHours(72), (await disk.Write(BookOnDisk.Order(day: 24, stage: Stage.Kept))).Order!.KeptUntil);
     }
 
+    /// <summary>Which other sponge it will be is settled later: the day is kept meanwhile. What is only not liked is noted and stops nobody.</summary>
+    [Fact]
+    public async Task A_day_is_kept_for_a_cake_that_still_holds_what_must_be_avoided_and_a_dislike_is_taken()
+    {
+        await disk.Enter(BookOnDisk.Recipes());
+        foreach (var (told, stage) in new[] { (CustomersWord.Allergy, Stage.Kept), (CustomersWord.Anaphylaxis, Stage.Kept), (CustomersWord.Dislike, Stage.Booked) })
+        {
+            var order = BookOnDisk.Order(day: 24, stage: stage, inches: [10, 6]);
+            var answer = await disk.Write(order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["milk", "egg", "wheat"], "") { Told = told } });
+            Assert.True(answer.Kind == AnswerKind.Accepted, $"{told} {answer.Message} {string.Join(' ', answer.Problems.Select(p => p.Sentence))}");
+        }
+    }
+
     private Task<Answer> LetGo(Order order) => disk.Enter(new LetDayGo(BookOnDisk.NewId(), "", "by itself", order.Id));
 }
