@@ -57,6 +57,15 @@ public sealed class ReadingTests
     [InlineData("13pm")]
     public void An_hour_that_can_not_be_is_none(string said) => Assert.Null(Hours.Read(said));
 
+    [Theory]
+    [InlineData("2", 14)]
+    [InlineData("6", 18)]
+    [InlineData("7", 7)]
+    [InlineData("2 am", 2)]
+    [InlineData("02:00", 2)]
+    [InlineData("14", 14)]
+    public void A_handover_at_a_bare_small_hour_is_in_the_afternoon(string said, int hour) => Assert.Equal(new LocalTime(hour, 0), Hours.OfHandover(said));
+
     [Fact]
     public void Dates_have_weekdays_and_masses_a_thin_space()
     {

@@ -113,6 +113,12 @@ public sealed class Words
     /// <summary>The same for tiers of any outline.</summary>
     public string Build(IEnumerable<CakeTier> tiers) => TierNames.Build(tiers, Inches);
 
+    /// <summary>The build with its unit: "6+8+10 in", "8 in heart", "6 in + 9 in hexagon".</summary>
+    /// <param name="tiers">Bottom first.</param>
+    public string Whole(IReadOnlyList<CakeTier> tiers) => tiers.All(t => t.Special?.Outline is null or { Kind: OutlineKind.Round })
+        ? $"{Build(tiers)} {(Inches ? "in" : "cm")}"
+        : string.Join(" + ", tiers.Reverse().Select(Tier));
+
     /// <summary>"10 in", "9 in hexagon", "12 × 18 in".</summary>
     public string Tier(CakeTier tier) => TierNames.Of(tier, Inches);
 

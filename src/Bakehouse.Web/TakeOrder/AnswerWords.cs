@@ -60,7 +60,7 @@ public sealed class AnswerWords(Shop shop, LocalDate today)
             OfferKind.Time => "same cake",
             OfferKind.Moves => $"{(offer.Steps == 1 ? "1 step" : $"{offer.Steps} steps")} of {string.Join(", ", offer.Cakes)} {(offer.Steps == 1 ? "moves" : "move")}, none late",
             OfferKind.Finish => order.Finish == Finish.SemiNaked ? "semi-naked, simple" : "simple decoration",
-            OfferKind.Build => $"{words.Build(order.Tiers)} {(words.Inches ? "in" : "cm")}, {BuildSheet.Of(order).Portions(order.Portions.Cut)} {(order.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}",
+            OfferKind.Build => $"{words.Whole(order.Tiers)}, {BuildSheet.Of(order).Portions(order.Portions.Cut)} {(order.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}",
             _ => throw new ArgumentOutOfRangeException(nameof(offer), offer.Kind, "No such offer."),
         };
         return offer.Fit.Budget is null ? $"{what}, {Words.Minutes(Math.Max(0, offer.Fit.Spare))} to spare" : $"{what}, by a budget of hours";

@@ -125,7 +125,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
     };
 
     private LocalDateTime? Moment(string dayText, string hourText) =>
-        Days.Read(dayText, Today, MonthFirst).Day is { } day && Hours.Read(hourText) is { } hour ? day + hour : null;
+        Days.Read(dayText, Today, MonthFirst).Day is { } day && Hours.OfHandover(hourText) is { } hour ? day + hour : null;
 
     private LocalDateTime? At(string dayText, string hourText, string dayField, string hourField)
     {
@@ -135,7 +135,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
             Wrong(dayField, dayText, why, "Write fri, 24, 24/10 or +3.");
         }
 
-        var hour = Hours.Read(hourText);
+        var hour = Hours.OfHandover(hourText);
         if (hour is null)
         {
             Wrong(hourField, hourText, hourText.Trim().Length == 0 ? "No hour yet." : "That is no hour of the day.", "Write 14 or 14:30.");
@@ -157,7 +157,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
             return handover is null ? null : at;
         }
 
-        var hour = Hours.Read(form.CutHour);
+        var hour = Hours.OfHandover(form.CutHour);
         if (hour is null)
         {
             Wrong("cut-hour", form.CutHour, "That is no hour of the day.", "Write 14 or 14:30.");

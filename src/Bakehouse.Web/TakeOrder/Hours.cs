@@ -28,6 +28,10 @@ public static partial class Hours
         return hour is >= 0 and < 24 && minute is >= 0 and < 60 ? new LocalTime(hour, minute) : null;
     }
 
+    /// <summary>The hour of a handover: whoever says "at 2" to a bakery means the afternoon. A bare 1 to 6 is read so, "06:00" and "6 am" are not.</summary>
+    public static LocalTime? OfHandover(string text) =>
+        Read(text) is { } read ? text.Trim() is [>= '1' and <= '6'] ? read.PlusHours(12) : read : null;
+
     [GeneratedRegex(@"^(?<a>\d{1,2})(?:[:.h ]?(?<b>\d{2}))?\s*(?<c>am|pm)?$", RegexOptions.None, 1000)]
     private static partial Regex Said();
 }

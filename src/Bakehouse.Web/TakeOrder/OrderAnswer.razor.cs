@@ -89,14 +89,14 @@ public partial class OrderAnswer
 
     /// <summary>What was assumed because nobody has said it yet; "" if nothing.</summary>
     private string Assumed => Can is not null && Form.Tiers.Count == 0
-        ? $" For {Words.Build(Can.Wished.Order.Tiers)} {(Words.Inches ? "in" : "cm")}, as nothing else was said."
+        ? $" For {Words.Whole(Can.Wished.Order.Tiers)}, as nothing else was said."
         : "";
 
     private string Headline => Against is { } avoid ? $"Avoid {avoid.Told}. {avoid.Reason}" : Planned;
 
     private string Planned => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date, Today)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
 
-    private string Second => Against is { } avoid ? $"{avoid.Try} {(Answer is null ? "" : $"The day itself: {Says.Word(Answer).ToLowerInvariant()}, {Planned}.")}" : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
+    private string Second => Against is { } avoid ? $"{avoid.Try} {(Answer is null ? "" : $"The day itself: {Says.Word(Answer).ToLowerInvariant()}, {Planned.TrimEnd('.')}.")}" : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
 

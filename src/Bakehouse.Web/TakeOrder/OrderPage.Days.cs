@@ -36,7 +36,7 @@ public sealed partial class OrderPage
         foreach (var day in Enumerable.Range(0, DayStrip.Shown).Select(FirstDay.PlusDays).Where(d => order is not null && !days.ContainsKey(d)).ToList())
         {
             DayAnswer? answer;
-            while ((answer = await Book.AskDay(day, order!, Hours.Read(Form.Hour), cancel)) is null)
+            while ((answer = await Book.AskDay(day, order!, Hours.OfHandover(Form.Hour), cancel)) is null)
             {
                 await Task.Delay(AgainAfter, Time, cancel);
             }

@@ -87,7 +87,7 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     /// <summary>What must be avoided and is in the cake as typed, or may be, or nobody knows: the worst, or null.</summary>
     private Weighed? Against => Contents is { } cake && Tiers.Count > 0
-        ? Weighing.Of(FormReader.Allergies(Form), cake, Shop.Allergens).Where(w => w.Verdict >= Verdict.NotKnown).MaxBy(w => w.Verdict)
+        ? Weighing.Of(FormReader.Allergies(Form), cake, Shop.Allergens).Where(w => w.Verdict >= Verdict.NotKnown && w.Told.Length > 0).MaxBy(w => w.Verdict)
         : null;
 
     /// <summary>Tiers, finish and decoration as typed, in an order of which nothing else is asked.</summary>

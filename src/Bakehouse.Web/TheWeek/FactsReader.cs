@@ -77,7 +77,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
             promise.EdgeIsEnd ? At(promise.To) : null);
     }
 
-    private string Build(Order order) => $"{Words.Of(shop).Build(order.Tiers)} {(shop.Settings.Inches ? "in" : "cm")}";
+    private string Build(Order order) => Words.Of(shop).Whole(order.Tiers);
 
     private StepFacts Step(Step step, Order? order)
     {

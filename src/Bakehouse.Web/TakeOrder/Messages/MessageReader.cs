@@ -57,7 +57,7 @@ public sealed class MessageReader(Shop shop, LocalDate today)
     }
 
     private LocalTime? Hour(string text) => One(
-        MessagePatterns.Hour().Matches(text).Select(m => m.Value.ToLowerInvariant() is "noon" or "midday" ? LocalTime.Noon : Hours.Read(m.Value)).OfType<LocalTime>(),
+        MessagePatterns.Hour().Matches(text).Select(m => m.Value.ToLowerInvariant() is "noon" or "midday" ? LocalTime.Noon : Hours.OfHandover(m.Value)).OfType<LocalTime>(),
         "hours", words.Time);
 
     private int? Count(string text)
