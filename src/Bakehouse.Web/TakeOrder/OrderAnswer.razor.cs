@@ -92,7 +92,7 @@ public partial class OrderAnswer
         ? $" For {Words.Whole(Can.Wished.Order.Tiers)}, as nothing else was said."
         : "";
 
-    private string Headline => Against is { } avoid ? $"Avoid {avoid.Told}. {avoid.Reason}" : Planned;
+    private string Headline => Against is { } avoid ? $"{(avoid.Told.Length > 0 ? $"Avoid {avoid.Told}. " : "")}{avoid.Reason}" : Planned;
 
     private string Planned => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date, Today)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
 

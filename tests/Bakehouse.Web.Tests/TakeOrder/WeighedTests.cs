@@ -43,6 +43,32 @@ public sealed class WeighedTests : CounterContext
     }
 
     [Fact]
+    public void The_answer_on_top_says_what_stands_against_it_before_the_plan()
+    {
+        Book.State = Book.State with { Cookbook = Starter.Sample };
+        var page = Filled("24/10", "14");
+        Tap(page, "Avoid …");
+        Assert.NotEqual("Not this", page.Find(".answer-word").TextContent.Trim());
+        Tap(page, "milk");
+        Assert.Equal("Not this", page.Find(".answer-word").TextContent.Trim());
+        Assert.StartsWith("Avoid milk. It contains milk: ", page.Find(".answer-says .headline").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Empty(page.FindAll(".answer .button.main"));
+        Tap(page, "Keep the day 48 h");
+        Assert.Contains("It contains milk", page.Find(".answer-says").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Only the day is kept; it is no cake yet.", page.Find(".answer-says").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_nobody_has_read_is_no_yes_either()
+    {
+        Book.State = Book.State with { Cookbook = Starter.ToBeRead };
+        var page = Filled("24/10", "14");
+        page.WaitForAssertion(() => Assert.Equal("Not yet", page.Find(".answer-word").TextContent.Trim()));
+        Assert.StartsWith("Not everything is known of ", page.Find(".answer-says .headline").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Contains("Until then the day can be kept.", page.Find(".answer-says").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Words_beside_what_is_ticked_keep_the_order_from_being_taken_until_somebody_has_judged_them()
     {
         Book.State = Book.State with { Cookbook = Starter.Sample };
