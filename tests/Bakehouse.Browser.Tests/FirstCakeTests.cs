@@ -25,7 +25,7 @@ public sealed class FirstCakeTests(RunningShop shop, ITestOutputHelper output) :
         await tablet.TapsWho("Petra");
         var opened = Stopwatch.StartNew();
         await tablet.GotoAsync("/kitchen?for=all");
-        await tablet.UntilAlive();
+        await Expect(tablet.Locator(".band-done").First).ToBeVisibleAsync();
         var page = opened.ElapsedMilliseconds;
         var week = await shop.Screen(1440, 900);
         await week.IAm("Ines");

@@ -95,7 +95,7 @@ public sealed class PublishedMeasuresTests
     }
 
     [Theory]
-    [InlineData(281.25, "2 1/4 cup")]
+    [InlineData(281.25, "2 1/4 cups")]
     [InlineData(62, "1/2 cup")]
     [InlineData(20, "")]
     public void Grams_stand_beside_their_kitchen_measure_in_quarters(double grams, string said) =>

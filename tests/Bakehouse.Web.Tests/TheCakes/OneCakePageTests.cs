@@ -73,7 +73,7 @@ public sealed class OneCakePageTests : BunitContext
         Assert.Contains("Wooden dowel, 6 mm across, all cut to 10.7 cm.", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
         var facts = page.Find(".cake-facts .tray").TextContent;
         var mixed = BuildSheet.Of(order).Colours.Single();
-        foreach (var said in (string[])["one person, 9.1 kg with its boards; two from 10 kg.", "Travels in one piece.", "Drum 14 in, 12 mm thick.", "Box 14 in square, 15 in high, none is sold so large: make one.", $"Ivory {mixed.ToMix.Litres:0.00} L in one batch, {mixed.KeptBack.Litres:0.00} L kept back"])
+        foreach (var said in (string[])["one person, 9.1 kg with its boards; two from 10 kg.", "Travels in one piece.", "Drum 14 in, 12 mm thick.", "Box 14 in square, 15 in high, none is sold so wide and high: make one.", $"Ivory {mixed.ToMix.Litres:0.00} L in one batch, {mixed.KeptBack.Litres:0.00} L kept back"])
         {
             Assert.Contains(said, System.Text.RegularExpressions.Regex.Replace(facts, @"\s+", " ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)), StringComparison.Ordinal);
         }
