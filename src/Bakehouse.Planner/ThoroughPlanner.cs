@@ -22,9 +22,6 @@ public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * Quic
     /// <summary>Steps of a week in which it is the other way round.</summary>
     private const int Large = 700;
 
-    /// <summary>Minutes after now in which a repair leaves the wall calm.</summary>
-    private const int Calm = 120;
-
     /// <summary>Plans the week, or mends it if it asks for a repair.</summary>
     /// <param name="week">The week.</param>
     /// <param name="units">Units of the solver, see <see cref="SolverProcess"/>; they and the budget decide what is found.</param>
@@ -36,7 +33,7 @@ public sealed class ThoroughPlanner(SolverProcess solver, long budget = 4 * Quic
         using var over = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         over.CancelAfter(longest);
         var quick = new QuickPlanner(Places(week.Steps.Count));
-        var first = week.Repair ? quick.Repair(week, week.Now + Calm, over.Token) : quick.Plan(week, over.Token);
+        var first = week.Repair ? quick.Repair(week, week.Now + Calm.Minutes, over.Token) : quick.Plan(week, over.Token);
         var left = longest - Stopwatch.GetElapsedTime(began);
         if (first.Plan is not { } plan || left <= TimeSpan.Zero)
         {

@@ -87,18 +87,12 @@ public sealed class PlanSearch(IBook book, IClock clock, Improving improve, ILog
         }
 
         var was = Judge.Examine(calm, stands).Levels;
-        return new Sought(clock.GetCurrentInstant(), IsWorthIt(was, found.Levels, Moves(stands, found.Plan)) ? new Wall(week.Epoch, found.Plan) : null, was, found.Levels);
+        return new Sought(clock.GetCurrentInstant(), IsWorthIt(was, found.Levels) ? new Wall(week.Epoch, found.Plan) : null, was, found.Levels);
     }
 
     /// <summary>A promise or an age is always worth it, overtime from a quarter of an hour, freshness by what it gains for each move.</summary>
-    private static bool IsWorthIt(Levels was, Levels now, int moves) =>
+    private static bool IsWorthIt(Levels was, Levels now) =>
         now.CompareTo(was) < 0
         && (now.Late < was.Late || now.Stale < was.Stale || now.Overtime <= was.Overtime - OvertimeGain
-            || (now.Late, now.Stale) == (was.Late, was.Stale) && was.Fresh - now.Fresh >= (long)moves * GainForEachMove);
-
-    private static int Moves(Plan stands, Plan plan)
-    {
-        var rows = stands.Steps.ToDictionary(r => r.Step, StringComparer.Ordinal);
-        return plan.Steps.Count(r => rows.GetValueOrDefault(r.Step) is not { } was || was.Start != r.Start || was.Machine != r.Machine || !was.People.ToHashSet().SetEquals(r.People));
-    }
+            || (now.Late, now.Stale) == (was.Late, was.Stale) && was.Fresh - now.Fresh >= (now.Changes - was.Changes) * GainForEachMove);
 }

@@ -82,23 +82,6 @@ public sealed partial class OrderPage : IAsyncDisposable
     /// <summary>The recipes of an order: those that it keeps, or for a new one those that stand.</summary>
     private Cookbook Recipes(Order order) => order.MadeFrom is null ? Book.State.Cookbook : Book.State.CookbookOf(order);
 
-    /// <summary>What the cake contains as far as it is typed; null while there are no recipes or nothing to build.</summary>
-    private CakeContents? Contents { get; set; }
-
-    /// <summary>What must be avoided and is in the cake as typed, or may be, or nobody knows: the worst, or null.</summary>
-    private Weighed? Against => Contents is { } cake && Tiers.Count > 0
-        ? Weighing.Of(FormReader.Allergies(Form), cake, Shop.Allergens).Where(w => w.Verdict >= Verdict.NotKnown && w.Told.Length > 0).MaxBy(w => w.Verdict) ?? Unread(cake)
-        : null;
-
-    /// <summary>Whatever was told: nobody may promise a cake of which nobody knows what it contains.</summary>
-    private Weighed? Unread(CakeContents cake)
-    {
-        var unread = cake.NotKnown(Shop.Allergens).SelectMany(u => u.In).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
-        var more = unread.Count > 3 ? $" and {unread.Count - 3} more" : "";
-        return unread.Count == 0 ? null
-            : new Weighed("", Verdict.NotKnown, $"Not everything is known of {string.Join(", ", unread.Take(3))}{more}.", "Read the pack or write the recipe, under Recipes. Until then the day can be kept.");
-    }
-
     /// <summary>Tiers, finish and decoration as typed, in an order of which nothing else is asked.</summary>
     private Order Draft => new(Form.Id, 0, 0, Stage.Enquiry, new Customer("", ""), new Handover(Way.Collect, default, "", 0), null, new Portions(1, Form.Cut), Tiers, Form.Finish, Form.Decoration, FormReader.Allergies(Form), "", "");
 
