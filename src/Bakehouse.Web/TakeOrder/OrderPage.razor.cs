@@ -17,9 +17,7 @@ using NodaTime;
 /// <summary>Takes an order or changes one. What is typed is kept within two seconds and comes back after a reload.</summary>
 public sealed partial class OrderPage : IAsyncDisposable
 {
-    private static readonly TimeSpan KeepAfter = TimeSpan.FromSeconds(1.2);
     private static readonly TimeSpan UndoFor = TimeSpan.FromSeconds(10);
-    private ITimer? keeping;
     private ITimer? undoing;
     private Guid command = Guid.NewGuid();
 
@@ -107,11 +105,7 @@ public sealed partial class OrderPage : IAsyncDisposable
             await timer.DisposeAsync();
         }
 
-        if (keeping is not null)
-        {
-            await keeping.DisposeAsync();
-            await Keep();
-        }
+        await KeepLast();
     }
 
     /// <inheritdoc/>
@@ -167,13 +161,8 @@ public sealed partial class OrderPage : IAsyncDisposable
             Problems = Reader.Read(Form, Tried ?? Form.Stage, InBook).Problems;
         }
 
-        keeping ??= Time.CreateTimer(_ => _ = InvokeAsync(Keep), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        keeping.Change(KeepAfter, Timeout.InfiniteTimeSpan);
+        KeepSoon();
     }
-
-    private Task Keep() => Taken is not null ? Task.CompletedTask : WriteDraft(Form.IsBlank ? null : JsonSerializer.Serialize(Form));
-
-    private async Task WriteDraft(string? text) => await Book.Enter(new KeepDraft(Guid.NewGuid(), Here.Person, DraftOf, text));
 
     private async Task Save(Stage stage)
     {
@@ -224,7 +213,7 @@ public sealed partial class OrderPage : IAsyncDisposable
             case AnswerKind.Accepted:
                 Taken = answer.Order ?? order;
                 (Clash, Can, Moving) = (null, null, null);
-                keeping?.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+                KeepNoMore();
                 await WriteDraft(null);
                 Form = Id is null ? new OrderForm() : OrderForm.Of(Taken, Shop);
                 (Tiers, Sheet, Behind) = (Taken.Tiers, BuildSheet.Try(Taken.Tiers, Taken.Finish, CakeFigures.Of(Shop)), false);

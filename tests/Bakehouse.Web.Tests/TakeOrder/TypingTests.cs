@@ -1,5 +1,6 @@
 namespace Bakehouse.Web.Tests.TakeOrder;
 
+using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.TakeOrder;
@@ -42,6 +43,19 @@ public sealed class TypingTests : CounterContext
         Assert.Equal(text.Length, page.RenderCount - renders);
         Assert.Equal(before, asked);
         Assert.Equal(text, page.Find($"#{field}").GetAttribute("value"));
+    }
+
+    [Fact]
+    public void Whoever_types_on_and_on_is_kept_within_two_seconds_of_the_first_letter()
+    {
+        var page = Settled();
+        for (var i = 1; i <= 4; i++)
+        {
+            Type(page, "name", new string('a', i));
+            Time.Advance(TimeSpan.FromSeconds(0.5));
+        }
+
+        page.WaitForAssertion(() => Assert.Contains(Book.Heard, c => c is KeepDraft { Text: { } text } && text.Contains("aaa", StringComparison.Ordinal)));
     }
 
     [Fact]
