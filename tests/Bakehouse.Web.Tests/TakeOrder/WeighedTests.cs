@@ -53,7 +53,7 @@ public sealed class WeighedTests : CounterContext
         Assert.Equal("Not this", page.Find(".answer-word").TextContent.Trim());
         Assert.StartsWith("Avoid milk. It contains milk: ", page.Find(".answer-says .headline").TextContent.Trim(), StringComparison.Ordinal);
         Assert.Empty(page.FindAll(".answer .button.main"));
-        Tap(page, "Keep the day 48 h");
+        Tap(page, "Keep the day 48\u00A0h");
         Assert.Contains("It contains milk", page.Find(".answer-says").TextContent, StringComparison.Ordinal);
         Assert.Contains("Only the day is kept; it is no cake yet.", page.Find(".answer-says").TextContent, StringComparison.Ordinal);
     }
