@@ -149,13 +149,17 @@ const newId = () => {
   return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
 };
 
+// A page that is loaded again just after a tap must not take the tap with it.
 const post = tap => fetch("/kitchen/commands", {
   method: "POST",
+  keepalive: true,
   headers: { "Content-Type": "application/json", "X-Bakehouse": "kitchen" },
   body: JSON.stringify(tap),
 });
 
 const waiting = () => JSON.parse(kept("taps") ?? "[]");
+const hold = tap => keep("taps", JSON.stringify([...waiting(), tap]));
+const letGo = tap => keep("taps", JSON.stringify(waiting().filter(t => t.id !== tap.id)));
 
 // Sends what was kept, oldest first. A tap that the book has already is answered the same and so counts once.
 async function sendKept() {
@@ -166,22 +170,23 @@ async function sendKept() {
       if (answer.status >= 500) break;
       if (answer.ok) sent++;
     } catch { break; }
-    keep("taps", JSON.stringify(waiting().filter(t => t.id !== tap.id)));
+    letGo(tap);
   }
   return sent;
 }
 
+// Kept until the book has answered: whatever ends this page in between, the next one sends it.
 async function send(tap, button) {
   button.disabled = true;
   button.classList.add("is-sending");
+  if (tap.do !== "answer") hold(tap.do === "tick" ? { ...tap, done: new Date().toISOString() } : tap);
   try {
     const answer = await post(tap);
     if (answer.status >= 500) throw new Error(String(answer.status));
+    letGo(tap);
     if (!answer.ok) { tell((await answer.json()).message); settle(button); }
   } catch {
-    if (tap.do === "tick") tap.done = new Date().toISOString();
-    if (tap.do !== "answer") keep("taps", JSON.stringify([...waiting(), tap]));
-    else settle(button);
+    if (tap.do === "answer") settle(button);
     lost();
   }
 }
@@ -212,3 +217,4 @@ document.addEventListener("click", event => {
 
 ring();
 listen();
+sendKept();
