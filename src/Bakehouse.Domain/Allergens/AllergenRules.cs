@@ -71,7 +71,7 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
             yield return problem;
         }
 
-        if (Promises.FirstOrDefault(p => Traces.Contains(p, StringComparison.OrdinalIgnoreCase)) is { } promise)
+        if (PromiseIn(Traces) is { } promise)
         {
             yield return new Problem(where, promise, "That is a promise which nobody in a kitchen with flour in the air can keep.", "Say what is used in this kitchen.");
         }
@@ -86,6 +86,9 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
             yield return problem;
         }
     }
+
+    /// <summary>The words of a sentence that promise what no kitchen can keep, or null.</summary>
+    internal static string? PromiseIn(string sentence) => Promises.FirstOrDefault(p => sentence.Contains(p, StringComparison.OrdinalIgnoreCase));
 
     private static readonly string[] Promises = ["free from", "free of", "-free", "safe", "no allergens"];
 

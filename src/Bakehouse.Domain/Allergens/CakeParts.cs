@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Allergens;
 
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -43,7 +44,12 @@ public static class CakeParts
 
     /// <summary>Parts of each tier, by tier id. The order must have a build sheet.</summary>
     public static IReadOnlyDictionary<Guid, IReadOnlyList<CakePart>> Of(Order order, BuildSheet sheet) =>
-        sheet.Tiers.ToDictionary(t => t.Tier.Id, t => Of(t, order.Decoration, sheet.Figures));
+        sheet.Tiers.ToDictionary(t => t.Tier.Id, t => (IReadOnlyList<CakePart>)[.. Of(t, order.Decoration, sheet.Figures), .. OnTop(order)]);
+
+    /// <summary>What is eaten of the things on top; where on the cake they lie nobody has said, so they count for each tier.</summary>
+    private static IEnumerable<CakePart> OnTop(Order order) => (order.OnTop?.Toppings ?? [])
+        .Select(t => Topping.Of(t.Topping)).OfType<Topping>().Where(t => t.Use == ToppingUse.Edible)
+        .Select(t => new CakePart(t.Id, t.Name, Mass.FromGrams(0)));
 
     private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, CakeFigures figures)
     {

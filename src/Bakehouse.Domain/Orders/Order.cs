@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Orders;
 
 using System.Globalization;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Measures;
 
 /// <summary>One order as agreed with a customer. Immutable; every change is a new version, none is overwritten.</summary>
@@ -41,6 +42,12 @@ public sealed record Order(
 
     /// <summary>Until when a kept day is kept; null for any other stage, and for a day that is kept for good.</summary>
     public Instant? KeptUntil { get; init; }
+
+    /// <summary>Fresh flowers and things on the finished cake; null if nothing was asked for.</summary>
+    public OnTop? OnTop { get; init; }
+
+    /// <summary>Who will eat, where it makes a difference; null if nothing was told.</summary>
+    public Eaters? Eaters { get; init; }
 
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches => TierNames.Build(Tiers, inches: true);

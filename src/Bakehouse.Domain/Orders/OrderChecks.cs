@@ -3,6 +3,7 @@ namespace Bakehouse.Domain.Orders;
 using System.Globalization;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
@@ -59,6 +60,9 @@ public static partial class OrderChecks
         }
 
         problems.AddRange(recipes is { Version: > 0 } ? [.. AllergyChecks.Problems(order, recipes, shop), .. AllergyChecks.NotKnown(order, recipes, shop)] : [.. MadeWith(order), .. AllergyChecks.Words(order)]);
+        problems.AddRange(OnTopChecks.Problems(order));
+        problems.AddRange(EaterQuestions.Problems(order, shop, owner, recipes ?? Cookbook.Empty));
+        problems.AddRange(OwnLimitChecks.Problems(order, shop));
         return problems;
     }
 

@@ -29,8 +29,21 @@ internal static class StarterRecipes
         new("decoration-simple", 1, "Simple decoration", RecipeKind.Decoration, [Part(CakeParts.Coat, 80)], EggMethod.None, null, [Kept(KeepPlace.Fridge, 3)]),
         new("decoration-medium", 1, "Medium decoration", RecipeKind.Decoration, [Part(CakeParts.Coat, 150), Grams("sugar-pearls", 10)], EggMethod.None, null, [Kept(KeepPlace.Fridge, 3)]),
         new("decoration-rich", 1, "Rich decoration", RecipeKind.Decoration, [Part(CakeParts.Coat, 200), Grams("sugar-paste", 120), Grams("sugar-pearls", 15)], EggMethod.None, null, [Kept(KeepPlace.Fridge, 3)]),
+        OnTop("sugar-pearls", Grams("sugar-pearls", 30)),
+        OnTop("marshmallows", Grams("marshmallows", 60)),
+        OnTop("hard-sweets", Grams("boiled-sweets", 60)),
+        OnTop("popcorn", Grams("popcorn", 20)),
+        OnTop("whole-nuts", Grams("whole-almonds", 60)),
+        OnTop("whole-grapes-or-cherries", Grams("grapes", 150)),
+        OnTop("fresh-strawberries", Grams("strawberries", 150)),
+        OnTop("glitter-sold-as-food", Grams("food-glitter", 1)),
+        OnTop("gold-leaf-sold-as-food", Grams("gold-leaf", 0.1m)),
         new(CakeParts.Tins, 1, "Grease for tins", RecipeKind.Kit, [Grams("rapeseed-oil", 60), Grams("plain-flour", 40)], EggMethod.None, null, [Kept(KeepPlace.Room, 14)]),
     ];
+
+    /// <summary>A thing on top, as much as usually goes on one tier.</summary>
+    private static Recipe OnTop(string id, RecipeLine line) =>
+        new(id, 1, Dangers.Topping.Of(id)?.Name ?? throw new InvalidOperationException($"Nobody can choose {id}."), RecipeKind.Decoration, [line], EggMethod.None, null, [Kept(KeepPlace.Room, 1)]);
 
     private static KeepTime Kept(KeepPlace place, int days) => new(place, days * 24);
 

@@ -16,7 +16,8 @@ internal static class SamplePrices
         ("egg-white", 2000, 9.90m), ("egg-yolk", 2000, 13.50m), ("baking-powder", 1000, 5.40m), ("baking-soda", 1000, 2.90m), ("cream-of-tartar", 500, 6.20m), ("salt", 1500, 1.20m),
         ("vanilla", 500, 34.00m), ("cocoa", 1000, 12.80m), ("cornstarch", 3000, 6.60m), ("dark-chocolate", 5000, 48.00m), ("ground-almonds", 1000, 11.20m), ("ground-hazelnuts", 1000, 14.60m),
         ("pecans", 1000, 17.90m), ("walnuts", 1000, 12.40m), ("raspberries", 2500, 16.50m), ("carrots", 5000, 5.50m), ("lemon-juice", 1000, 4.20m), ("lemon-zest", 250, 6.00m),
-        ("cinnamon", 500, 6.80m), ("water", 1000, 0), ("colour-gel", 25, 3.20m), ("sugar-pearls", 500, 5.90m), ("sugar-paste", 5000, 23.00m),
+        ("cinnamon", 500, 6.80m), ("water", 1000, 0), ("colour-gel", 25, 3.20m), ("sugar-pearls", 500, 5.90m), ("sugar-paste", 5000, 23.00m), ("marshmallows", 1000, 6.40m), ("boiled-sweets", 1000, 5.20m), ("popcorn", 500, 2.80m),
+        ("whole-almonds", 1000, 10.90m), ("grapes", 1000, 4.60m), ("strawberries", 1000, 7.20m), ("food-glitter", 10, 4.90m), ("gold-leaf", 1, 38.00m),
     ];
 
     public static ShopPrices All { get; } = new()

@@ -39,6 +39,9 @@ public sealed record Shop(
     /// <summary>What its hours, things and cakes cost; null as long as nobody has said anything.</summary>
     public ShopPrices? Prices { get; init; }
 
+    /// <summary>Limits that the owner has set herself; null for none.</summary>
+    public OwnLimits? Limits { get; init; }
+
     /// <summary>The rows of opening hours of that day; empty when shut.</summary>
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>
         Closed.Contains(day) ? [] : [.. Hours.Where(h => h.Day == day.DayOfWeek)];

@@ -23,6 +23,7 @@ public static class ShopChecks
         .. HouseCakeChecks.Problems(shop),
         .. shop.Allergens.Problems(),
         .. shop.Prices?.Problems() ?? [],
+        .. shop.Limits?.Problems() ?? [],
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>

@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Tests.Tables;
 
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
@@ -22,7 +23,7 @@ public sealed class DocumentTests
         Assert.Equal(["nuts"], order.Allergies.Avoid);
         // What came since stands at its end; an older reader passes it over.
         Assert.Equal(
-            Kept("order.1.json")[..^1].Replace("}]}", "}],\"special\":null}", StringComparison.Ordinal).Replace("\"words\":\"hazelnut\"", "\"words\":\"hazelnut\",\"told\":\"Allergy\",\"judged\":\"\"", StringComparison.Ordinal) + ",\"beyondCapAgreed\":false,\"madeFrom\":null,\"statement\":null,\"price\":null,\"keptUntil\":null}",
+            Kept("order.1.json")[..^1].Replace("}]}", "}],\"special\":null}", StringComparison.Ordinal).Replace("\"words\":\"hazelnut\"", "\"words\":\"hazelnut\",\"told\":\"Allergy\",\"judged\":\"\"", StringComparison.Ordinal) + ",\"beyondCapAgreed\":false,\"madeFrom\":null,\"statement\":null,\"price\":null,\"keptUntil\":null,\"onTop\":null,\"eaters\":null}",
             Document.Write(order));
         // An old answer that named something counts as an allergy, never as less.
         Assert.Equal(CustomersWord.Allergy, order.Allergies.Told);
@@ -67,6 +68,24 @@ public sealed class DocumentTests
         Assert.Equal((17m, 0.35m, 0.15m, 780), (prices.Wage, prices.MarkUp, prices.LeastMarkUp, prices.OrdersAYear));
         var agreed = new AgreedPrice(385.50m, "Regular");
         Assert.Equal(agreed, Document.ReadOrder(1, Document.Write(Document.ReadOrder(1, Kept("order.1.json")) with { Price = agreed })).Price);
+    }
+
+    [Fact]
+    public void What_is_on_top_who_eats_and_the_owners_limits_are_kept()
+    {
+        var old = Document.ReadOrder(1, Kept("order.1.json"));
+        Assert.Equal((null, null), ((object?)old.OnTop, (object?)old.Eaters));
+        var read = Document.ReadOrder(1, Document.Write(old with
+        {
+            OnTop = new OnTop(new FreshFlowers([new OrderedFlower("rose", FlowerPut.Pick, Stems: 5)], "Tansy Lane"), [new OrderedTopping("flags", 4)]),
+            Eaters = new Eaters(true, false) { Asked = "Raw egg: mousse.", RawEggAgreed = true },
+        }));
+        Assert.Equal(new OrderedFlower("rose", FlowerPut.Pick, Stems: 5), read.OnTop!.Flowers!.Kinds.Single());
+        Assert.Equal(("Tansy Lane", new OrderedTopping("flags", 4)), (read.OnTop.Flowers.Florist, read.OnTop.Toppings.Single()));
+        Assert.Equal(new Eaters(true, false) { Asked = "Raw egg: mousse.", RawEggAgreed = true }, read.Eaters);
+        Assert.Null(Document.ReadShop(1, Kept("shop.1.json")).Limits);
+        var limits = new OwnLimits(true, "Nothing cold.", 50_000, "Made at home.");
+        Assert.Equal(limits, Document.ReadShop(1, Document.Write(SampleBakery.Shop with { Limits = limits })).Limits);
     }
 
     [Fact]

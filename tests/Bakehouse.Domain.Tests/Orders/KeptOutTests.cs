@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Tests.Orders;
 
 using System.Reflection;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
@@ -18,6 +19,8 @@ public sealed class KeptOutTests
         Allergies = new AllergyAnswer(AllergyKind.Avoid, [Odd], Odd),
         Inscription = Odd,
         Notes = Odd,
+        OnTop = new OnTop(new FreshFlowers([new OrderedFlower(Odd, FlowerPut.Pick)], Odd), []),
+        Eaters = new Eaters(true, true) { Asked = Odd },
     };
 
     [Fact]
