@@ -2,6 +2,7 @@ namespace Bakehouse.Browser.Tests;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Slips;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
@@ -89,6 +90,68 @@ public sealed class WrongTests(OpenShop open) : IClassFixture<OpenShop>
         Assert.Empty(Book.State.Slips);
         await page.Context.CloseAsync();
     }
+
+    /// <summary>Spares are put in on the freezer's page; what cracks then takes them, and gives them back with its Undo.</summary>
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task Spare_sponges_are_counted_and_what_cracks_takes_them(int width, int height)
+    {
+        await NothingWrong();
+        await NothingFrozen();
+        var freezer = await open.Shop.At("Petra", "/freezer", width, height);
+        await Expect(freezer.GetByText("Nothing is counted yet.")).ToBeVisibleAsync();
+        await See(freezer, $"freezer-empty-{width}");
+        await freezer.Locator("#count").FillAsync("0");
+        await freezer.GetByRole(AriaRole.Button, new() { Name = "Put in" }).ClickAsync();
+        await Expect(freezer.GetByText("That is no number of sponges.")).ToBeVisibleAsync();
+        await freezer.Locator("#count").FillAsync("3");
+        await freezer.GetByRole(AriaRole.Button, new() { Name = "Put in" }).ClickAsync();
+        await freezer.GetByRole(AriaRole.Button, new() { Name = "One more: Vanilla butter cake, 8 in" }).ClickAsync();
+        await Expect(freezer.Locator(".spares-count")).ToHaveTextAsync("4");
+        await freezer.GetByRole(AriaRole.Button, new() { Name = "None left" }).ClickAsync();
+        await Expect(freezer.Locator(".spares li")).ToHaveCountAsync(0);
+        await freezer.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(freezer.Locator(".spares-count")).ToHaveTextAsync("4");
+        await PutInOfEach();
+        await Expect(freezer.Locator(".spares li")).ToHaveCountAsync(Book.State.Freezer.Count);
+        await See(freezer, $"freezer-{width}");
+
+        var before = Book.State.Freezer;
+        var hand = await open.Shop.Screen(width, height, touch: true);
+        await hand.IAm("Petra");
+        await hand.GotoAsync("/kitchen/wrong?kind=Cracked");
+        await hand.Locator(".wrong-picks a").First.ClickAsync();
+        await hand.GetByRole(AriaRole.Link, new() { Name = "Spare layers instead" }).ClickAsync();
+        await Expect(hand.Locator(".wrong-freezer")).ToContainTextAsync("Take ", new() { Timeout = 30_000 });
+        await See(hand, $"wrong-spare-{width}");
+        await hand.GetByRole(AriaRole.Button, new() { Name = "Do it" }).ClickAsync();
+        await Expect(hand.GetByText("Done.")).ToBeVisibleAsync(Patient);
+        Assert.Equal(before.Sum(s => s.Count) - Assert.Single(Book.State.Slips).Took!.Sum(t => t.Count), Book.State.Freezer.Sum(s => s.Count));
+        await hand.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(hand.GetByText("Done.")).ToHaveCountAsync(0, new() { Timeout = 30_000 });
+        Assert.Equal(before, Book.State.Freezer);
+        await Task.WhenAll(freezer.Context.CloseAsync(), hand.Context.CloseAsync());
+    }
+
+    /// <summary>Some of every sponge and common pan, the oldest past its best.</summary>
+    private async Task PutInOfEach()
+    {
+        foreach (var (sponge, pan) in from sponge in new[] { "vanilla", "chocolate", "lemon", "carrot" } from pan in new[] { 6, 8, 9, 10 } select (sponge, pan))
+        {
+            await Count(new SpareSponges(sponge, pan, new LocalDate(2026, 10, 6).PlusDays(pan == 6 ? -40 : 0), 5));
+        }
+    }
+
+    private async Task NothingFrozen()
+    {
+        foreach (var spares in Book.State.Freezer)
+        {
+            await Count(spares with { Count = 0 });
+        }
+    }
+
+    private Task Count(SpareSponges spares) => Book.Enter(new CountSpares(Guid.NewGuid(), "ines", "office", spares), TestContext.Current.CancellationToken);
 
     /// <summary>Every button can be hit with floury hands: 15 mm at the size of a 10 in tablet, here 96 px; 44 px at least on a phone (WCAG 2.2, 2.5.5).</summary>
     private static async Task Bigs(IPage page)

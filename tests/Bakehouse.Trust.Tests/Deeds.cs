@@ -3,6 +3,7 @@ namespace Bakehouse.Trust.Tests;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -40,6 +41,7 @@ internal static class Deeds
         (1, typeof(WriteChore), Chores),
         (3, typeof(TellSlip), Slips),
         (2, typeof(TakeBackSlip), (shop, at) => at.Seen.Slips.Count == 0 ? null : new TakeBackSlip(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Slips).Id)),
+        (1, typeof(CountSpares), (shop, at) => new CountSpares(shop.NewId(), at.Person, at.Device, new SpareSponges(shop.OneOf(Sponge.All).Id, shop.OneOf(Sizes), Day(shop).PlusDays(-shop.Between(7, 40)), shop.Between(0, 6)))),
         (1, typeof(WriteRecipes), Recipes),
         (1, typeof(OpenPack), (shop, at) => at.Seen.Cookbook.Ingredients.Count == 0 ? null
             : new OpenPack(shop.NewId(), at.Person, at.Device, shop.OneOf(at.Seen.Cookbook.Ingredients).Id, new Pack($"lot {shop.Between(1, 99)}", shop.Happens(90) ? AllergenFacts.Only("wheat", "milk", "egg") : null))),

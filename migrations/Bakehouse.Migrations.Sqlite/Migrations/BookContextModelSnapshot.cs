@@ -485,6 +485,42 @@ namespace Bakehouse.Migrations.Sqlite.Migrations
                     b.ToTable("slips", (string)null);
                 });
 
+            modelBuilder.Entity("Bakehouse.Book.Tables.SparesRow", b =>
+                {
+                    b.Property<long>("Seq")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Format")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Id")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Written")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Seq");
+
+                    b.HasIndex("Id")
+                        .IsUnique();
+
+                    b.ToTable("spares", (string)null);
+                });
+
             modelBuilder.Entity("Bakehouse.Book.Tables.TickRow", b =>
                 {
                     b.Property<long>("Seq")

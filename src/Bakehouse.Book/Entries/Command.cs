@@ -2,6 +2,7 @@ namespace Bakehouse.Book.Entries;
 
 using Bakehouse.Domain;
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Recipes;
@@ -116,6 +117,9 @@ public sealed record WriteChore(Guid Id, string Person, string Device, Chore Cho
 /// </summary>
 /// <param name="Slip">Its id, instant and person are those of the command.</param>
 public sealed record TellSlip(Guid Id, string Person, string Device, Slip Slip) : Command(Id, Person, Device);
+
+/// <summary>Somebody counted sponges of one baking in the freezer; none says that they are gone.</summary>
+public sealed record CountSpares(Guid Id, string Person, string Device, SpareSponges Spares) : Command(Id, Person, Device);
 
 /// <summary>It was no slip: it counts no more, and what it moved goes back while that can stand, else the plan is mended without it.</summary>
 /// <param name="Slip">Id of the <see cref="TellSlip"/>.</param>

@@ -39,6 +39,7 @@ internal static class Entry
         LookAtRecipes looked => RecipesLookedAtEntry.Decide(looked, desk),
         ReadBackAllergies read => ReadBackEntry.Decide(read, desk),
         TellSlip told => SlipEntry.Decide(told, desk),
+        CountSpares count => SparesEntry.Decide(count, desk),
         TakeBackSlip back => SlipBackEntry.Decide(back, desk),
         TakePlan take => TakePlanEntry.Decide(take, desk),
         PlanNear near => NearEntry.Decide(near, desk),

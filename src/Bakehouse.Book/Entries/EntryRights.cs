@@ -36,6 +36,7 @@ public static class EntryRights
         [typeof(ReadBackAllergies)] = MakesCakes,
         [typeof(TellSlip)] = MakesCakes,
         [typeof(TakeBackSlip)] = MakesCakes,
+        [typeof(CountSpares)] = MakesCakes,
         [typeof(TakePlan)] = [Role.Owner, Role.Baker],
         [typeof(PlanNear)] = Everybody,
         [typeof(TrustClock)] = [Role.Owner],

@@ -44,7 +44,7 @@ internal static class SlipBackEntry
             return null;
         }
 
-        var week = Week.From(orders, desk.Shop, desk.State.Ticks, WallMoves.Restored(wall, WallMoves.ToCome(moved, desk.State.Week!)), desk.Now, hand);
+        var week = Week.From(orders, desk.Shop, desk.State.Ticks, WallMoves.Restored(wall, WallMoves.NotTicked(moved, desk.State.Ticks)), desk.Now, hand);
         return week.Reference is { } plan && Judge.Examine(week, plan).Feasible ? new Wall(week.Epoch, plan) : null;
     }
 

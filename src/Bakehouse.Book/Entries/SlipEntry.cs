@@ -27,6 +27,7 @@ internal static class SlipEntry
             SlipKind.Pickup => Move(command, desk, slip),
             SlipKind.Anyway => Begin(command, desk, slip),
             SlipKind.Behind => Write(command, desk, slip with { From = Began(slip, desk) }),
+            SlipKind.Cracked when slip.Spare => SparesEntry.Take(slip, desk, taken => Write(command, desk, taken)),
             _ => Write(command, desk, slip),
         };
     }

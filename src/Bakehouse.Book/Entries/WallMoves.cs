@@ -45,6 +45,16 @@ internal static class WallMoves
         return moved with { Plan = moved.Plan with { Steps = [.. moved.Plan.Steps.Where(r => !done.Contains(r.Step))] } };
     }
 
+    /// <summary>
+    /// Without the rows of what was ticked. What a slip only implied to be done stays in: taken back, that is as open as it was, and may be in
+    /// the oven.
+    /// </summary>
+    public static Wall NotTicked(Wall moved, IReadOnlyList<Tick> ticks)
+    {
+        var ticked = ticks.Select(t => t.Step).ToHashSet();
+        return moved with { Plan = moved.Plan with { Steps = [.. moved.Plan.Steps.Where(r => !ticked.Contains(r.Step))] } };
+    }
+
     /// <summary>The wall with those rows as they were before, also with those that were taken off it since. The week leaves out what it does not want any more.</summary>
     public static Wall Restored(Wall wall, Wall moved)
     {

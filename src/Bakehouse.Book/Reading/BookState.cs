@@ -5,6 +5,7 @@ using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.FarDates;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Recipes;
@@ -55,6 +56,9 @@ public sealed record BookState(
 
     /// <summary>What went wrong in the last sixty days and was not taken back.</summary>
     public IReadOnlyList<Slip> Slips { get; init; } = [];
+
+    /// <summary>Sponges in the freezer that belong to no cake, as counted, less what was taken since; oldest first.</summary>
+    public IReadOnlyList<SpareSponges> Freezer { get; init; } = [];
 
     /// <summary>Recipes and ingredients as they stand; the empty one if none were written.</summary>
     public Cookbook Cookbook { get; init; } = Cookbook.Empty;

@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Reading;
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Recipes;
@@ -43,6 +44,7 @@ internal sealed class StateReader(BookFile file)
             Chores = Chores(book),
             NotDone = NotDone(book, planned),
             Slips = Slips(book, now),
+            Freezer = Freezer(book),
             Cookbook = cookbook,
             Cookbooks = new Dictionary<int, Cookbook>(cookbooks),
             Calendars = [.. book.Calendars.AsNoTracking().Where(c => c.Ended == null).OrderBy(c => c.Seq).AsEnumerable().Select(c => new CalendarAddress(c.Person, c.Secret, c.Made))],
@@ -91,6 +93,17 @@ internal sealed class StateReader(BookFile file)
     {
         var since = now - Duration.FromDays(60);
         return [.. book.Slips.AsNoTracking().Where(s => s.Undone == null && s.Written >= since).OrderBy(s => s.Seq).AsEnumerable().Select(s => s.Slip())];
+    }
+
+    /// <summary>A count stands until the next of the same baking, so slips of any age may have taken from it.</summary>
+    private static IReadOnlyList<SpareSponges> Freezer(BookContext book)
+    {
+        var counts = book.Spares.AsNoTracking().OrderBy(s => s.Seq).AsEnumerable().Select(s => new CountedSpares(s.Spares(), s.Written)).ToList();
+        var cracked = nameof(SlipKind.Cracked);
+        return counts.Count == 0 ? [] : FreezerStock.Left(
+            counts,
+            book.Slips.AsNoTracking().Where(s => s.Kind == cracked && s.Undone == null).AsEnumerable()
+                .SelectMany(s => (s.Slip().Took ?? []).Select(t => new TakenSpares(t, s.Written))));
     }
 
     private static List<Tick> Ticks(BookContext book, List<Guid> planned) =>

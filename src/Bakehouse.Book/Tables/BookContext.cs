@@ -26,6 +26,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     internal DbSet<SlipRow> Slips => Set<SlipRow>();
 
+    internal DbSet<SparesRow> Spares => Set<SparesRow>();
+
     internal DbSet<RingAnswerRow> RingAnswers => Set<RingAnswerRow>();
 
     internal DbSet<CalendarRow> Calendars => Set<CalendarRow>();

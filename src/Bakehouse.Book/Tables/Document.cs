@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -33,6 +34,8 @@ internal static class Document
 
     public static string Write(Chore chore) => JsonSerializer.Serialize(chore, Options);
 
+    public static string Write(SpareSponges spares) => JsonSerializer.Serialize(spares, Options);
+
     public static string Write(Slip slip) => JsonSerializer.Serialize(slip, Options);
 
     /// <summary>Rows of a plan, as kept for taking a move back.</summary>
@@ -53,6 +56,8 @@ internal static class Document
     public static Chore ReadChore(int format, string document) => Read<Chore>(format, document);
 
     public static Slip ReadSlip(int format, string document) => Read<Slip>(format, document);
+
+    public static SpareSponges ReadSpares(int format, string document) => Read<SpareSponges>(format, document);
 
     public static Wall ReadWall(int format, string document) => Read<Wall>(format, document);
 

@@ -1,5 +1,7 @@
 namespace Bakehouse.Domain.Slips;
 
+using Bakehouse.Domain.Freezer;
+
 /// <summary>What can go wrong in a kitchen.</summary>
 public enum SlipKind
 {
@@ -47,6 +49,9 @@ public enum SlipKind
 public sealed record Slip(
     Guid Id, SlipKind Kind, IReadOnlyList<string> About, Instant Told, string Person, Instant? From = null, Instant? Until = null, bool Spare = false)
 {
+    /// <summary>Cracked, with spares: which of those counted in the freezer were taken; null if none were counted.</summary>
+    public IReadOnlyList<SpareSponges>? Took { get; init; }
+
     /// <summary>Operations after which something cools or sets.</summary>
     public static IReadOnlySet<string> Sets { get; } = new HashSet<string>(StringComparer.Ordinal) { "fill", "crumb", "coat", "decorate", "filling", "turnout", "bake" };
 }

@@ -7,7 +7,7 @@ using Bakehouse.Domain.Planning;
 internal sealed partial class SlippedWeek
 {
     /// <summary>Between the ordinal of a load and that of the one baked in its place; a tier has far fewer loads.</summary>
-    private const int Again = 100;
+    internal const int Again = 100;
 
     private static readonly string[] Chain = ["mix", "bake", "turnout", "wrap"];
 

@@ -19,6 +19,7 @@ public static class Rights
         ["cakes"] = Everybody,
         ["week"] = Planners,
         ["kitchen"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
+        ["freezer"] = [Role.Owner, Role.Baker, Role.Decorator, Role.Counter],
         ["calendar"] = Everybody,
         ["recipes"] = Planners,
         ["shop"] = [Role.Owner],

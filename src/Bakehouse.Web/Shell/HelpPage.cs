@@ -43,6 +43,10 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
                 ("How do I answer a ring?", ["Done if it is done.", "+10 min while there is time.", "Can't, and say why."]),
                 ("Something cracked, ran out or broke", ["Tap Something’s wrong and what it is.", "Read what moves, what turns red and who must be told.", "Tap Do it. Undo stands there."]),
             ]),
+        ["freezer"] = new(
+            "The freezer",
+            "Spare sponges are counted here by baking: sponge, pan and the day they went in. What cracks in the kitchen is replaced by the oldest of the same kind. Counting anew settles whatever was taken before.",
+            [("How do I put some in?", ["Wrap them and write sponge, size and day on them.", "Choose the sponge, write the pan and how many.", "Tap Put in."])]),
         ["well"] = new(
             "Is all well?",
             "Each line is something that the shop relies on. The worst mark stands at the top. Where something is to be done, it is said in bold.",

@@ -28,6 +28,7 @@ public sealed class RightsTests
         [nameof(LookAtRecipes)] = "yes   no    no        no      no",
         [nameof(ReadBackAllergies)] = "yes   yes   yes       yes     no",
         [nameof(TellSlip)] = "yes   yes   yes       yes     no",
+        [nameof(CountSpares)] = "yes   yes   yes       yes     no",
         [nameof(TakeBackSlip)] = "yes   yes   yes       yes     no",
         [nameof(TakePlan)] = "yes   yes   no        no      no",
         [nameof(PlanNear)] = "yes   yes   yes       yes     yes",

@@ -134,7 +134,7 @@ public sealed class SlipEntryTests
     }
 
     /// <summary>The one cake is mixed and out of the oven.</summary>
-    private static async Task<string> Baked(BookOnDisk disk)
+    internal static async Task<string> Baked(BookOnDisk disk)
     {
         foreach (var word in new[] { "mix", "bake" })
         {
@@ -146,7 +146,7 @@ public sealed class SlipEntryTests
         return Row(disk, "bake").Step;
     }
 
-    private static StepRow Row(BookOnDisk disk, string word) => disk.Book.State.Wall!.Plan.Steps.First(r => StepKey.Parse(r.Step)!.Value is var key && key.Operation == word && key.Ordinal == 1);
+    internal static StepRow Row(BookOnDisk disk, string word) => disk.Book.State.Wall!.Plan.Steps.First(r => StepKey.Parse(r.Step)!.Value is var key && key.Operation == word && key.Ordinal == 1);
 
     private static List<(string Step, Instant At, string Who, string? Machine)> ToCome(BookOnDisk disk) =>
         [.. Rows(disk.Book.State.Wall!).Where(r => r.At >= disk.Clock.GetCurrentInstant())];

@@ -4,10 +4,12 @@ using Bakehouse.Book.Entries;
 using Bakehouse.Book.Tests.Entries;
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Tables;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Slips;
+using NodaTime;
 
 /// <summary>A command sent again, by a double tap, a lost connection or a restart, hears its first answer and changes nothing.</summary>
 public sealed class AnsweredOnceTests
@@ -113,6 +115,8 @@ public sealed class AnsweredOnceTests
                 return new RenewCalendar(id, person, device, person, new string('A', 64));
             case nameof(WriteChore):
                 return new WriteChore(id, person, device, BookOnDisk.Chore());
+            case nameof(CountSpares):
+                return new CountSpares(id, person, device, new SpareSponges("vanilla", 8, new LocalDate(2026, 10, 12), 4));
             case nameof(WriteRecipes):
                 return BookOnDisk.Recipes(id);
             case nameof(OpenPack):

@@ -3,6 +3,7 @@ namespace Bakehouse.Book.Tests.Keeping;
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping;
 using Bakehouse.Book.Keeping.Auditing;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
@@ -74,6 +75,9 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
         ("H5", "DELETE FROM slips WHERE Undone IS NULL"),
         ("H5", "UPDATE slips SET Kind = 'Cracked'"),
         ("H5", "UPDATE slips SET Document = substr(Document, 1, 30)"),
+        ("H7", "DELETE FROM spares"),
+        ("H7", "UPDATE spares SET Person = 'dov'"),
+        ("H7", "UPDATE spares SET Document = substr(Document, 1, 10)"),
         ("H6", "UPDATE slips SET Undone = NULL, UndonePerson = NULL"),
         ("H6", "UPDATE slips SET UndonePerson = 'petra' WHERE Undone IS NULL"),
         ("R1", "DELETE FROM cookbooks WHERE Version = 1"),
@@ -289,6 +293,7 @@ public sealed class AuditTests(AuditTests.UsedBook used) : IClassFixture<AuditTe
             await Accepted(disk, ill);
             await Accepted(disk, new TakeBackSlip(BookOnDisk.NewId(), "ines", "counter", ill.Id));
             await Accepted(disk, disk.Tell(SlipKind.RanOut, "lemon-curd", until: 3));
+            await Accepted(disk, new CountSpares(BookOnDisk.NewId(), "petra", "tablet", new SpareSponges("vanilla", 8, new LocalDate(2026, 10, 12), 4)));
         }
 
         /// <summary>The first ring is done, the last can't be done.</summary>

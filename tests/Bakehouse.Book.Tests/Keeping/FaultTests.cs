@@ -2,12 +2,14 @@ namespace Bakehouse.Book.Tests.Keeping;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Tests.Entries;
+using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Reminders;
 using Bakehouse.Domain.Slips;
 using Microsoft.Data.Sqlite;
+using NodaTime;
 
 /// <summary>
 /// Every command with its first, second, third … call of the database failing, until none fails: what was said is true, nothing is
@@ -141,6 +143,8 @@ public sealed class FaultTests(ITestOutputHelper output)
                 return (new CorrectTick(id, "petra", "tablet", First(disk), "dov", disk.Clock.GetCurrentInstant(), "It was Dov."), () => new UndoTick(BookOnDisk.NewId(), "ines", "office", First(disk)));
             case nameof(WriteChore):
                 return (new WriteChore(id, "ines", "office", BookOnDisk.Chore() with { Id = BookOnDisk.NewId() }), null);
+            case nameof(CountSpares):
+                return (new CountSpares(id, "petra", "tablet", new SpareSponges("vanilla", 8, new LocalDate(2026, 10, 12), 1 + (id.ToByteArray()[0] % 9))), null);
             case nameof(WriteRecipes):
                 return (new WriteRecipes(id, "ines", "office", [], [new Recipe($"r-{id.ToString("N")[..8]}", 0, $"Recipe {id}", RecipeKind.Part, [RecipeLine.Grams(await Sugar(disk), 10)], EggMethod.None, null, [])], "New"), null);
             case nameof(OpenPack):

@@ -57,5 +57,14 @@ internal static class ByHandRules
             SELECT 'command ' || CommandId FROM audit
              WHERE Command = 'TakeBackSlip' AND Outcome = 'Accepted' AND Subject NOT IN (SELECT Id FROM slips)
             """),
+        new("H7", "What was counted in the freezer was told by an accepted command, and each left one row.", """
+            SELECT 'count ' || Id FROM spares s
+             WHERE NOT json_valid(Document)
+                OR NOT EXISTS (SELECT 1 FROM audit a
+                                WHERE a.CommandId = s.Id AND a.Command = 'CountSpares' AND a.Outcome = 'Accepted' AND a.At = s.Written AND a.Person = s.Person)
+            UNION ALL
+            SELECT 'command ' || CommandId FROM audit
+             WHERE Command = 'CountSpares' AND Outcome = 'Accepted' AND CommandId NOT IN (SELECT Id FROM spares)
+            """),
     ];
 }

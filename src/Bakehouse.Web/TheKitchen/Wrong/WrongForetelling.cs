@@ -2,12 +2,17 @@ namespace Bakehouse.Web.TheKitchen.Wrong;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Methods;
+using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
 using Bakehouse.Web.Shell;
+using Bakehouse.Web.TheFreezer;
+using NodaTime;
 
 /// <summary>Asks the book what a slip would do, and says it: what moves, what turns red, who must be told.</summary>
-public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said)
+/// <param name="today">The shop's day.</param>
+public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said, LocalDate today)
 {
     private const string Screen = "kitchen";
 
@@ -26,10 +31,13 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said)
             [.. Told(slip, repair).Select(p => $"{said.Thing(p)}: {Steps(repair.Moves.Count(m => m.To.People.Concat(m.From?.People ?? []).Contains(p)))}")],
             [.. Customers(slip, repair).Select(Customer)],
             new Telling(slip.Id, slip.Kind.ToString(), slip.About, slip.From is { } from ? WrongHours.Text(from) : null, slip.Until is { } until ? WrongHours.Text(until) : null, slip.Spare, null),
-            slip.Kind == SlipKind.Cracked ? Instead(slip) : null)
+            slip.Kind == SlipKind.Cracked && !refused && !Avoids(slip) ? Instead(slip) : null)
         {
             Tell = string.Join(',', Told(slip, repair).Concat(Customers(slip, repair))),
             Message = refused ? "" : foreseen.Answer.Message,
+            Freezer = slip is { Kind: SlipKind.Cracked, Spare: true } && !refused
+                ? new SpareWords(shop).Taken(FromFreezer.For(slip, book.State.Orders, shop, book.State.Freezer), today)
+                : "",
         };
     }
 
@@ -42,10 +50,20 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said)
     private static IEnumerable<string> Customers(Slip slip, Repaired repair) =>
         (slip.Kind == SlipKind.Pickup ? slip.About : []).Concat(repair.Customers).Distinct(StringComparer.Ordinal);
 
-    private static Pick Instead(Slip slip) => new(
+    private Pick Instead(Slip slip) => new(
         slip.Spare ? "Bake it again instead" : "Spare layers instead",
-        slip.Spare ? "" : "from the freezer",
+        slip.Spare ? "" : Counted(slip),
         $"/kitchen/wrong?kind={slip.Kind}&about={Uri.EscapeDataString(string.Join(',', slip.About))}{(slip.Spare ? "" : "&spare=true")}");
+
+    /// <summary>What spare sponges contain is not in the book: such a cake gets none.</summary>
+    private bool Avoids(Slip slip) => StepKey.Parse(slip.About[0]) is { } key && book.State.Orders.Any(o => o.Id == key.Order && o.Allergies.Kind == AllergyKind.Avoid);
+
+    private string Counted(Slip slip) => FromFreezer.For(slip, book.State.Orders, shop, book.State.Freezer) switch
+    {
+        { Counted: 0 } => "none counted in the freezer",
+        var from when from.Counted < from.Needed => $"{from.Counted} of {from.Needed} are in the freezer",
+        var from => $"{from.Needed} from the freezer",
+    };
 
     private string Cake(string id) => said.OrderById(id) is { } order ? WrongWords.Cake(order) : "A cake";
 

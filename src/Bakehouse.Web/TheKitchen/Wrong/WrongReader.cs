@@ -48,7 +48,7 @@ public sealed class WrongReader(IBook book, Shop shop, Instant now, string perso
 
         var about = asked.About.Split(',');
         var slip = new Slip(Guid.NewGuid(), kind, about, now, person, hours.Read(asked.From) ?? (kind is SlipKind.Out or SlipKind.Away ? now : null), needsHour ? hours.Read(asked.Until) : null, asked.Spare);
-        return new WrongView(title, []) { Foretold = await new WrongForetelling(book, shop, said).Of(slip, person, cancel) };
+        return new WrongView(title, []) { Foretold = await new WrongForetelling(book, shop, said, words.Local(now).Date).Of(slip, person, cancel) };
     }
 
     private WrongView Hours(SlipKind kind, string about, string title, WrongHours hours)

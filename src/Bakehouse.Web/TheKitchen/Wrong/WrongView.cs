@@ -51,6 +51,9 @@ public sealed record ForetoldView(
     /// <summary>Ids of the people and orders to be told, with commas between: shown again when it is done.</summary>
     public string Tell { get; init; } = "";
 
+    /// <summary>Which spare sponges are taken, or that none are counted; empty where none are wanted.</summary>
+    public string Freezer { get; init; } = "";
+
     /// <summary>What else the book says to it.</summary>
     public string Message { get; init; } = "";
 }
