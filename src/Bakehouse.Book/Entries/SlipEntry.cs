@@ -3,6 +3,8 @@ namespace Bakehouse.Book.Entries;
 using System.Globalization;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
+using Bakehouse.Domain.Allergens;
+using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
@@ -121,6 +123,11 @@ internal static class SlipEntry
             return Refused(Subject(command), [new Problem("about", step, "That step is in no plan.", "Look at the list again.")]);
         }
 
+        if (Stops(step, desk) is { Count: > 0 } stops)
+        {
+            return Refused(Subject(command), stops);
+        }
+
         var begun = slip with { From = at };
         var hand = With(desk, begun);
         // Whoever has it in the plan; where that can't be, the owner's own hands.
@@ -131,6 +138,10 @@ internal static class SlipEntry
                 with { Repair = Repair(desk, desk.State.Orders, hand, fitted.Wall) }
             : Refused(Subject(command), [new Problem("about", new PlanWords(desk).Name(step), $"{new PlanWords(desk).Name(step)} can’t begin at {desk.Clock(at)}: only a wait gives way to your word. Hands, machines, allergen stops and food limits stand.", "Let it wait, or free who and what it needs.")]);
     }
+
+    /// <summary>What must be answered about a cake before it is made on: no word of anybody goes over it.</summary>
+    private static IReadOnlyList<Problem> Stops(string step, Desk desk) =>
+        StepKey.Parse(step) is { } key && BeforeWork.IsMaking(key.Operation) && desk.Order(key.Order) is { } order ? desk.State.StopsOf(order) : [];
 
     private static Instant? Began(Slip slip, Desk desk) => desk.State.Wall is { } wall && wall.Plan.Steps.FirstOrDefault(r => r.Step == slip.About[0]) is { } row
         ? wall.Epoch + Duration.FromMinutes(row.Start)

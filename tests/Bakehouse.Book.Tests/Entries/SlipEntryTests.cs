@@ -115,6 +115,20 @@ public sealed class SlipEntryTests
         Assert.Contains("allergen stops and food limits stand", handover.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>Rule: "I'll do it anyway" never goes over an allergen stop, also for the owner.</summary>
+    [Fact]
+    public async Task The_owners_word_goes_over_no_allergen_stop()
+    {
+        using var disk = new BookOnDisk();
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(BookOnDisk.Recipes())).Kind);
+        var order = (await disk.Write(BookOnDisk.Avoiding(BookOnDisk.Order(), "nuts"))).Order!;
+        var mix = Row(disk, "mix").Step;
+        var stopped = await disk.Enter(disk.Tell(SlipKind.Anyway, mix));
+        Assert.Equal((AnswerKind.Refused, "What must be avoided has not been read back."), (stopped.Kind, stopped.Message));
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(new ReadBackAllergies(BookOnDisk.NewId(), "petra", "tablet", order.Id, order.Version))).Kind);
+        Assert.DoesNotContain("read back", (await disk.Enter(disk.Tell(SlipKind.Anyway, mix))).Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task One_message_names_every_problem()
     {
