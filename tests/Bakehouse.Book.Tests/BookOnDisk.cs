@@ -4,6 +4,7 @@ using Bakehouse.Book.Entries;
 using Bakehouse.Book.Keeping.Auditing;
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -75,7 +76,7 @@ internal sealed class BookOnDisk : IDisposable
         new Customer(name, "+442079460182"),
         new Handover(Way.Collect, new LocalDateTime(2026, 10, day, hour, 0), "", 0),
         null,
-        new Portions(24, Cut.Dessert),
+        new Portions(Math.Min(20, (inches.Length == 0 ? [8] : inches).Sum(i => PortionChart.Usual.Of(Length.FromInches(i), Cut.Dessert))), Cut.Dessert),
         [.. (inches.Length == 0 ? [8] : inches).Select(i => new CakeTier(
             NewId(), Length.FromInches(i), Length.FromCentimetres(10), 3, "vanilla", "raspberry-jam", [new CoatColour("Ivory", "#F7F0E1", 1)]))],
         Finish.Smooth,

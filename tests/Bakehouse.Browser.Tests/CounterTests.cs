@@ -76,4 +76,33 @@ public sealed class CounterTests(OpenShop open, ITestOutputHelper output) : ICla
         await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
         await page.Context.CloseAsync();
     }
+
+    /// <summary>A hundred at a wedding: two chips, a number, and one of three builds; nothing reaches beyond the screen.</summary>
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(1024, 768)]
+    [InlineData(390, 844)]
+    public async Task Guests_become_a_build_by_one_tap(int width, int height)
+    {
+        var page = await open.Shop.At("Ines", "/order", width, height);
+        await page.Locator("#day").FillAsync("tue");
+        await page.Locator("#hour").FillAsync("14");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Guests", Exact = true }).ClickAsync();
+        await page.Locator("#count").FillAsync("80");
+        await page.Locator("#occasion").SelectOptionAsync("Wedding");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Top kept", Exact = true }).ClickAsync();
+        await Expect(page.GetByText("64 portions to cut")).ToBeVisibleAsync();
+        var builds = page.Locator(".for-guests .build", new() { Has = page.Locator(".over") });
+        await Expect(builds.First).ToBeVisibleAsync();
+        await Expect(builds.First).ToContainTextAsync("top kept:");
+        await builds.First.ClickAsync();
+        await Expect(page.Locator(".answer:not(.is-old) .answer-word")).Not.ToContainTextAsync("Short");
+        await page.EvaluateAsync("() => window.scrollTo(0, 0)");
+        await page.Picture($"guests-{width}");
+        await page.Locator(".for-guests").ScrollIntoViewIfNeededAsync();
+        await page.Picture($"guests-builds-{width}");
+        await PagesTests.IsWhole(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
 }

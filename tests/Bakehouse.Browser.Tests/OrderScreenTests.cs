@@ -100,6 +100,12 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
         await PagesTests.IsWhole(page);
 
         await page.GetByLabel("Tier 1: diameter").FillAsync("8");
+        await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToContainTextAsync("Short");
+        await Expect(page.Locator("#short")).ToContainTextAsync("Serves 20: 20 short of 40");
+        await page.EvaluateAsync("() => window.scrollTo(0, 0)");
+        await page.Picture($"short-{width}");
+        await PagesTests.IsWhole(page);
+        await page.Locator("#short button").ClickAsync();
         await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToContainTextAsync("Yes");
         await page.GetByRole(AriaRole.Button, new() { Name = "Avoid …" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "milk", Exact = true }).ClickAsync();

@@ -1,5 +1,6 @@
 namespace Bakehouse.Testing;
 
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using NodaTime;
@@ -22,7 +23,8 @@ public static class Cakes
             new Customer("Okafor", "+442079460182"),
             new Handover(Way.Collect, new LocalDateTime(2026, 10, 24, 14, 0), "", 0),
             null,
-            new Portions(40, Cut.Dessert),
+            // Never more than it serves: nobody was told that some are missing.
+            new Portions(Math.Min(40, sizes.Sum(i => PortionChart.Usual.Of(Length.FromInches(i), Cut.Dessert))), Cut.Dessert),
             [.. sizes.Select((inches, i) => Tier(number, i + 1, inches))],
             Finish.Smooth,
             Decoration.Simple,

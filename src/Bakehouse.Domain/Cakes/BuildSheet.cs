@@ -43,6 +43,9 @@ public sealed record TierBuild(
     /// <summary>True if its pans need a heating core: the narrower way counts.</summary>
     public bool HeatingCore => Pans.Count > 0 && Shape.Wide >= TierPans.CoreFrom && Shape.Deep >= TierPans.CoreFrom;
 
+    /// <summary>Portions for a cut.</summary>
+    public int Portions(Cut cut) => cut == Cut.Coffee ? Coffee : Dessert;
+
     /// <summary>Buttercream in the rings that hold the fillings in; the fillings are so much less.</summary>
     public Volume Dam { get; init; }
 

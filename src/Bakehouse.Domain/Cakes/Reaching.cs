@@ -19,8 +19,11 @@ public static class Reaching
     /// <summary>Sizes of pans in use, smallest first (common practice, no source).</summary>
     public static IReadOnlyList<Length> Sizes { get; } = [.. new[] { 4, 6, 8, 9, 10, 12, 14, 16 }.Select(i => Length.FromInches(i))];
 
-    /// <summary>A tier is narrower than the one below by 2 to 4 in; 3 in leaves a ledge of 1.5 in (common practice, no source).</summary>
-    public static readonly (Length Least, Length Most) Step = (Length.FromInches(2), Length.FromInches(4));
+    /// <summary>The same where pans are bought in centimetres (common practice, no source).</summary>
+    public static IReadOnlyList<Length> MetricSizes { get; } = [.. new[] { 10, 15, 20, 25, 30, 35, 40 }.Select(c => Length.FromCentimetres(c))];
+
+    /// <summary>A tier is narrower than the one below by 2 to 4 in, 5 to 10 cm; 3 in leaves a ledge of 1.5 in (common practice, no source).</summary>
+    public static readonly (Length Least, Length Most) Step = (Length.FromCentimetres(5), Length.FromInches(4));
 
     /// <summary>
     /// The builds with the least over, one for each number of tiers, best first: up to three. The smaller bottom tier breaks a tie, then
@@ -29,13 +32,15 @@ public static class Reaching
     /// <param name="asked">Portions to be cut, 1 and up.</param>
     /// <param name="keepsTop">The top tier is put by and not counted; then there are two tiers at least.</param>
     /// <param name="height">Of each bare tier.</param>
-    public static IReadOnlyList<Reached> Three(int asked, Cut cut, bool keepsTop, Length height, CakeFigures figures)
+    /// <param name="sizes">Those of the shop, smallest first; null for <see cref="Sizes"/>.</param>
+    public static IReadOnlyList<Reached> Three(int asked, Cut cut, bool keepsTop, Length height, CakeFigures figures, IReadOnlyList<Length>? sizes = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(asked, 1);
-        var portions = Sizes.ToDictionary(s => s, s => PortionChart.Count(s, height, cut, figures));
+        sizes ??= Sizes;
+        var portions = sizes.ToDictionary(s => s, s => PortionChart.Count(s, height, cut, figures));
         return
         [
-            .. Stacks(OrderChecks.MostTiers)
+            .. Stacks(sizes, OrderChecks.MostTiers)
                 .Where(s => !keepsTop || s.Count > 1)
                 .Select(s => Count(s, portions, keepsTop))
                 .Where(r => r.Portions >= asked)
@@ -53,14 +58,14 @@ public static class Reaching
     }
 
     /// <summary>Every stack of the sizes whose tiers step back as they should, bottom first.</summary>
-    private static IEnumerable<IReadOnlyList<Length>> Stacks(int most) => Sizes.SelectMany(bottom => Upon([bottom], most));
+    private static IEnumerable<IReadOnlyList<Length>> Stacks(IReadOnlyList<Length> sizes, int most) => sizes.SelectMany(bottom => Upon([bottom], sizes, most));
 
-    private static IEnumerable<IReadOnlyList<Length>> Upon(IReadOnlyList<Length> stack, int most)
+    private static IEnumerable<IReadOnlyList<Length>> Upon(IReadOnlyList<Length> stack, IReadOnlyList<Length> sizes, int most)
     {
         yield return stack;
         if (stack.Count < most)
         {
-            foreach (var higher in Sizes.Where(s => s + Step.Least <= stack[^1] && s + Step.Most >= stack[^1]).SelectMany(s => Upon([.. stack, s], most)))
+            foreach (var higher in sizes.Where(s => s + Step.Least <= stack[^1] && s + Step.Most >= stack[^1]).SelectMany(s => Upon([.. stack, s], sizes, most)))
             {
                 yield return higher;
             }

@@ -49,6 +49,12 @@ public sealed record Order(
     /// <summary>Who will eat, where it makes a difference; null if nothing was told.</summary>
     public Eaters? Eaters { get; init; }
 
+    /// <summary>Who eats, if the portions were counted from guests; null if portions were asked for.</summary>
+    public Guests? Guests { get; init; }
+
+    /// <summary>Portions short of what was asked that the customer was told of and takes; 0 as long as nobody was told.</summary>
+    public int ShortTold { get; init; }
+
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches => TierNames.Build(Tiers, inches: true);
 

@@ -45,6 +45,7 @@ public static partial class OrderChecks
         problems.AddRange(When(order, shop, now));
         problems.AddRange(Words(order));
         problems.AddRange(HowMany(order));
+        problems.AddRange(ServesFewer(order, shop));
         problems.AddRange(Agreed(order));
         problems.AddRange(TierCount(order));
         problems.AddRange(order.Tiers.SelectMany((tier, i) => Tier(tier, i, order, shop)));
@@ -149,6 +150,21 @@ public static partial class OrderChecks
         if (order.Portions.Count is < 1 or > MostPortions)
         {
             yield return new Problem("How many", Text(order.Portions.Count), $"One order is 1 to {MostPortions} portions{Gives(order)}.", "Give the number of guests who eat cake, or write two orders.");
+        }
+    }
+
+    /// <summary>Nobody is promised more than the cake serves without being told.</summary>
+    private static IEnumerable<Problem> ServesFewer(Order order, Shop shop)
+    {
+        if (order.Guests?.Problems().FirstOrDefault() is { } guests)
+        {
+            yield return guests with { Where = "How many" };
+        }
+
+        if (Stages.IsPlanned(order.Stage) && order.Stage != Stage.Kept && order.Portions.Count is >= 1 and <= MostPortions && Serves.Of(order, CakeFigures.Of(shop)) is { Missing: > 0 } serves && serves.Missing > order.ShortTold)
+        {
+            var kept = serves.Kept > 0 ? Invariant($", {serves.Kept} on the top tier kept") : "";
+            yield return new Problem("How many", Text(serves.Asked), Invariant($"This cake serves {serves.ToCut}{kept}: {serves.Missing} short."), "Take a larger cake, or tell the customer and tick that they know.");
         }
     }
 

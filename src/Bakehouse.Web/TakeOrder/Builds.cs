@@ -51,8 +51,11 @@ public static class Builds
         .Where(b => b.Portions >= portions.Count)
         .OrderBy(b => b.Portions).Select(b => Tiers(b.Build, inches)).FirstOrDefault();
 
+    /// <summary>Plain tiers of those diameters, bottom first.</summary>
+    public static IReadOnlyList<CakeTier> Plain(IReadOnlyList<Length> diameters) => [.. diameters.Select((d, i) => Plain(i, d))];
+
     private static IReadOnlyList<CakeTier> Tiers(IReadOnlyList<int> build, bool inches) =>
-        [.. build.Reverse().Select((d, i) => Plain(i, inches ? Length.FromInches(d) : Length.FromCentimetres(d)))];
+        Plain([.. build.Reverse().Select(d => inches ? Length.FromInches(d) : Length.FromCentimetres(d))]);
 
     /// <summary>With an id of its own, the same each time: it stands for a tier that nobody has chosen yet.</summary>
     private static CakeTier Plain(int at, Length diameter) =>

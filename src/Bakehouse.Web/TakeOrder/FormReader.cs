@@ -19,9 +19,8 @@ using NodaTime;
 /// <param name="owner">True if the owner types.</param>
 /// <param name="orders">All orders, for the caps of a day; null for none.</param>
 /// <param name="recipes">Those from which an order is made; null if the shop keeps none.</param>
-public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList<Order>? orders = null, Func<Order, Cookbook>? recipes = null)
+public sealed partial class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList<Order>? orders = null, Func<Order, Cookbook>? recipes = null)
 {
-    private static readonly TierSpecial Plain = new();
     private readonly List<Problem> problems = [];
 
     /// <summary>The order if nothing is wrong, and every problem, each with the id of its field.</summary>
@@ -102,7 +101,7 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
         var at = At(form.Day, form.Hour, "day", "hour");
         var cutting = Cutting(form, at);
         var route = form.Way == Way.Deliver ? Whole("route", form.Route, 0, "minutes on the road") : 0;
-        var count = Whole("count", form.Count, 1, "portions");
+        var count = form.ByGuests ? Guests(form) : Whole("count", form.Count, 1, "portions");
         var tiers = Tiers(form);
         var phone = ReadPhone(form.Phone);
         return new Order(
@@ -110,7 +109,14 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
             new Customer(form.Name.Trim(), phone),
             new Handover(form.Way, at ?? Today.PlusDays(1 + (shop.Settings.NoticeHours / 24)).At(LocalTime.Noon), form.Way == Way.Deliver ? form.Address.Trim() : "", route),
             cutting, new Portions(count, form.Cut), tiers, form.Finish, form.Decoration,
-            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed) { Price = Price(form) };
+            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed) { Price = Price(form), Guests = form.ReadGuests, ShortTold = form.ShortTold };
+    }
+
+    /// <summary>Portions that the guests take; 1 stands in as long as their number can't be read or is none.</summary>
+    private int Guests(OrderForm form)
+    {
+        Whole("count", form.Guests, 1, "guests");
+        return form.ReadGuests is { } guests && !guests.Problems().Any() ? guests.Portions : 1;
     }
 
     private AgreedPrice? Price(OrderForm form) =>
@@ -180,41 +186,6 @@ public sealed class FormReader(Shop shop, Instant now, bool owner, IReadOnlyList
         }
 
         return read ?? "";
-    }
-
-    private IReadOnlyList<CakeTier> Tiers(OrderForm form) => [.. form.Tiers.Select((t, i) => Tier(t, FieldNames.TierAt(i + 1))).Reverse()];
-
-    private CakeTier Tier(TierForm tier, string field)
-    {
-        var inches = shop.Settings.Inches;
-        var diameter = Figure(field, tier.Diameter, inches ? 8 : 20, inches ? "inches across" : "cm across");
-        var height = Figure(field, tier.Height, 10, "cm of height");
-        var layers = Whole(field, tier.Layers, 1, "layers");
-        var colours = tier.Colours
-            .Select(c => new CoatColour(c.Name.Trim(), c.Swatch, Figure(field, c.Share, 100, "% of the coat") / 100))
-            .ToList();
-        var wide = inches ? Length.FromInches(diameter) : Length.FromCentimetres(diameter);
-        return new CakeTier(tier.Id, wide, Length.FromCentimetres(height), layers, tier.Sponge, tier.Filling, colours) { Special = Special(tier, wide, Length.FromCentimetres(height), layers, field) };
-    }
-
-    /// <summary>The outline as typed; what else is special about a tier that stands in the book stays.</summary>
-    private TierSpecial? Special(TierForm tier, Length wide, Length height, int layers, string field)
-    {
-        var stands = orders?.SelectMany(o => o.Tiers).FirstOrDefault(t => t.Id == tier.Id);
-        var kept = stands?.Special is { } s ? s with { LayerHeights = stands.Height == height && stands.Layers == layers ? s.LayerHeights : [] } : null;
-        if (tier.Outline == OutlineKind.Round)
-        {
-            return kept is null || kept with { Outline = null, LayerHeights = Plain.LayerHeights } == Plain ? null : kept with { Outline = null };
-        }
-
-        Length? deep = null;
-        if (tier.Outline == OutlineKind.Rectangle)
-        {
-            var figure = Figure(field, tier.Deep, shop.Settings.Inches ? 8 : 20, shop.Settings.Inches ? "inches deep" : "cm deep");
-            deep = shop.Settings.Inches ? Length.FromInches(figure) : Length.FromCentimetres(figure);
-        }
-
-        return (kept ?? new TierSpecial()) with { Outline = new Outline(tier.Outline, wide, deep, kept?.Outline?.Lobes ?? Petal.UsualLobes, tier.Outline == OutlineKind.Sign ? tier.Sign.Trim().ToUpperInvariant() : "") };
     }
 
     private int Whole(string field, string text, int standIn, string what)

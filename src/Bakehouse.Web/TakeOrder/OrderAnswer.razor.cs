@@ -2,6 +2,7 @@ namespace Bakehouse.Web.TakeOrder;
 
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Answers;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
@@ -76,6 +77,10 @@ public partial class OrderAnswer
     [Parameter]
     public Weighed? Against { get; set; }
 
+    /// <summary>The cake serves fewer than were asked for, and nobody was told; null where that is not so.</summary>
+    [Parameter]
+    public Serves? Few { get; set; }
+
     private AnswerWords Says => new(Shop, Today);
 
     /// <summary>Yes once others move for it.</summary>
@@ -83,20 +88,23 @@ public partial class OrderAnswer
 
     private string Move => Answer is { Wished.IsYes: true } && Can is { Wished.IsYes: false } && Moving is { } offer ? $" {Says.Differs(offer)}." : "";
 
-    private MarkKind Mark => Against is { Verdict: Verdict.Refuse } ? MarkKind.Late : Against is not null ? MarkKind.NotKnown : Can is null || Wondering ? MarkKind.NotKnown : Says.Mark(Answer!);
+    private MarkKind Mark => Against is { Verdict: Verdict.Refuse } ? MarkKind.Late : Against is not null ? MarkKind.NotKnown : Few is not null ? MarkKind.Tight : Can is null || Wondering ? MarkKind.NotKnown : Says.Mark(Answer!);
 
-    private string Word => Against is { Verdict: Verdict.Refuse } ? "Not this" : Against is not null ? "Not yet" : Answer is not null ? Says.Word(Answer) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
+    private string Word => Against is { Verdict: Verdict.Refuse } ? "Not this" : Against is not null ? "Not yet" : Few is not null ? "Short" : Answer is not null ? Says.Word(Answer) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
 
     /// <summary>What was assumed because nobody has said it yet; "" if nothing.</summary>
     private string Assumed => Can is not null && Form.Tiers.Count == 0
         ? $" For {Words.Whole(Can.Wished.Order.Tiers)}, as nothing else was said."
         : "";
 
-    private string Headline => Against is { } avoid ? $"{(avoid.Told.Length > 0 ? $"Avoid {avoid.Told}. " : "")}{avoid.Reason}" : Planned;
+    private string Headline => Against is { } avoid ? $"{(avoid.Told.Length > 0 ? $"Avoid {avoid.Told}. " : "")}{avoid.Reason}"
+        : Few is { } few ? $"Serves {few.ToCut} of {few.Asked}: {few.Missing} short" : Planned;
 
     private string Planned => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date, Today)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
 
-    private string Second => Against is { } avoid ? $"{avoid.Try} {(Answer is null ? "" : $"The day itself: {Says.Word(Answer).ToLowerInvariant()}, {Planned.TrimEnd('.')}.")}" : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
+    private string DayItself => Answer is null ? "" : $" The day itself: {Says.Word(Answer).ToLowerInvariant()}, {Planned.TrimEnd('.')}.";
+
+    private string Second => Against is { } avoid ? avoid.Try + DayItself : Few is not null ? "Take a larger cake, or tell the customer." + DayItself : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
 

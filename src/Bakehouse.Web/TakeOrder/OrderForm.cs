@@ -40,6 +40,20 @@ public sealed class OrderForm
 
     public Cut Cut { get; set; }
 
+    /// <summary>True if guests are typed; the portions are counted from them.</summary>
+    public bool ByGuests { get; set; }
+
+    public string Guests { get; set; } = "";
+
+    public Occasion Occasion { get; set; } = Occasion.Other;
+
+    public Serving Serving { get; set; }
+
+    public bool KeepsTop { get; set; }
+
+    /// <summary>Portions short that the customer knows of.</summary>
+    public int ShortTold { get; set; }
+
     /// <summary>Top first, as it is said and seen.</summary>
     public IList<TierForm> Tiers { get; set; } = [];
 
@@ -81,7 +95,7 @@ public sealed class OrderForm
     public string HouseCake { get; set; } = "";
 
     /// <summary>True while nothing has been typed.</summary>
-    public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Tiers.Count == 0 && Name.Length == 0
+    public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Guests.Length == 0 && Tiers.Count == 0 && Name.Length == 0
         && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked;
 
     /// <summary>The same cake once more for the same customer: day, hour, inscription and notes are new, and so is the question of allergies; what was told stays to be read back.</summary>
@@ -90,7 +104,7 @@ public sealed class OrderForm
         var form = Of(order, shop);
         (form.Id, form.Number, form.Version, form.Stage) = (Guid.NewGuid(), 0, 0, Stage.Enquiry);
         (form.Day, form.Hour, form.CutDay, form.CutHour, form.Inscription, form.Notes) = ("", "", "", "", "", "");
-        (form.WiderAboveAgreed, form.BeyondCapAgreed, form.Price, form.PriceReason) = (false, false, "", "");
+        (form.WiderAboveAgreed, form.BeyondCapAgreed, form.Price, form.PriceReason, form.ShortTold) = (false, false, "", "", 0);
         form.Tiers = OwnIds(form.Tiers);
         if (form.Allergies == AllergyKind.NoneTold)
         {
@@ -123,10 +137,24 @@ public sealed class OrderForm
     }
 
     /// <summary>What decides how much work it is and for when in the day, in one string to compare.</summary>
-    internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, Tiers, Finish, Decoration, Avoid, BeyondCapAgreed });
+    internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, KeepsTop = ByGuests && KeepsTop, Tiers, Finish, Decoration, Avoid, BeyondCapAgreed });
 
     /// <summary>All but who it is for, notes and the agreed price, in one string to compare: what drawing, price and answer go by.</summary>
-    internal string Asked => Work + JsonSerializer.Serialize((object)new { Day, CutDay, CutHour, Address, Inscription, Allergies, AllergyWords, Told, JudgedWords, WiderAboveAgreed });
+    internal string Asked => Work + JsonSerializer.Serialize((object)new { Day, CutDay, CutHour, Address, Inscription, Allergies, AllergyWords, Told, JudgedWords, WiderAboveAgreed, ByGuests, Guests, Occasion, Serving });
+
+    /// <summary>The guests as typed; null if portions are asked for, or as long as their number can't be read.</summary>
+    internal Guests? ReadGuests => ByGuests && Guests.Trim().Length <= 6 && int.TryParse(Guests.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n)
+        ? new Guests(n, Occasion, Serving, KeepsTop)
+        : null;
+
+    /// <summary>Counts the portions from the guests, if those are typed.</summary>
+    internal void CountGuests()
+    {
+        if (ByGuests)
+        {
+            Count = ReadGuests is { } guests && !guests.Problems().Any() ? guests.Portions.ToString(CultureInfo.InvariantCulture) : "";
+        }
+    }
 
     /// <summary>The form filled with an order, to change it.</summary>
     public static OrderForm Of(Order order, Shop shop)
@@ -147,6 +175,12 @@ public sealed class OrderForm
             Route = order.Handover.RouteMinutes > 0 ? order.Handover.RouteMinutes.ToString(CultureInfo.InvariantCulture) : "",
             Count = order.Portions.Count.ToString(CultureInfo.InvariantCulture),
             Cut = order.Portions.Cut,
+            ByGuests = order.Guests is not null,
+            Guests = order.Guests?.Invited.ToString(CultureInfo.InvariantCulture) ?? "",
+            Occasion = order.Guests?.Occasion ?? Occasion.Other,
+            Serving = order.Guests?.Serving ?? Serving.Plated,
+            KeepsTop = order.Guests?.KeepsTop ?? false,
+            ShortTold = order.ShortTold,
             Tiers = [.. order.Tiers.Reverse().Select(t => TierForm.Of(t, shop.Settings.Inches))],
             Finish = order.Finish,
             Decoration = order.Decoration,
@@ -165,55 +199,4 @@ public sealed class OrderForm
             BeyondCapAgreed = order.BeyondCapAgreed,
         };
     }
-}
-
-/// <summary>One tier as typed; sizes in the shop's unit, the height in centimetres.</summary>
-public sealed class TierForm
-{
-    public Guid Id { get; set; } = Guid.NewGuid();
-
-    public string Diameter { get; set; } = "";
-
-    /// <summary>From above; a square and a rectangle, a figure and a letter are typed alike.</summary>
-    public OutlineKind Outline { get; set; }
-
-    /// <summary>Only of a rectangle: from front to back.</summary>
-    public string Deep { get; set; } = "";
-
-    /// <summary>Only of a sign: one figure or capital letter.</summary>
-    public string Sign { get; set; } = "";
-
-    public string Height { get; set; } = "10";
-
-    public string Layers { get; set; } = "3";
-
-    public string Sponge { get; set; } = "vanilla";
-
-    public string Filling { get; set; } = "raspberry-jam";
-
-    public IList<ColourForm> Colours { get; set; } = [new()];
-
-    internal static TierForm Of(CakeTier tier, bool inches) => new()
-    {
-        Id = tier.Id,
-        Diameter = (inches ? tier.Diameter.Inches : tier.Diameter.Centimetres).ToString("0.##", CultureInfo.InvariantCulture),
-        Outline = tier.Special?.Outline?.Kind ?? OutlineKind.Round,
-        Deep = tier.Special?.Outline?.Deep is { } deep ? (inches ? deep.Inches : deep.Centimetres).ToString("0.##", CultureInfo.InvariantCulture) : "",
-        Sign = tier.Special?.Outline?.Sign ?? "",
-        Height = tier.Height.Centimetres.ToString("0.##", CultureInfo.InvariantCulture),
-        Layers = tier.Layers.ToString(CultureInfo.InvariantCulture),
-        Sponge = tier.Sponge,
-        Filling = tier.Filling,
-        Colours = [.. tier.Colours.Select(c => new ColourForm { Name = c.Name, Swatch = c.Swatch, Share = (c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture) })],
-    };
-}
-
-/// <summary>One colour of a coat as typed; the share in percent.</summary>
-public sealed class ColourForm
-{
-    public string Name { get; set; } = "Ivory";
-
-    public string Swatch { get; set; } = "#F7F0E1";
-
-    public string Share { get; set; } = "100";
 }

@@ -101,6 +101,7 @@ public sealed partial class OrderPage
         Form.Tiers = Form.Tiers.Count == 0 ? read.Tiers : [.. Form.Tiers.Where(t => kept.Contains(t.Id))];
         if (offer.Order.Tiers.Count < (Can?.Wished.Order.Tiers.Count ?? 0))
         {
+            Form.ByGuests = false;
             Form.Count = BuildSheet.Of(offer.Order).Portions(Form.Cut).ToString(System.Globalization.CultureInfo.InvariantCulture);
         }
 

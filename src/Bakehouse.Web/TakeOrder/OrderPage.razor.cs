@@ -141,6 +141,7 @@ public sealed partial class OrderPage : IAsyncDisposable
         Sheet = Form.Tiers.Count == 0 ? null : sheet ?? Sheet;
         Contents = Recipes(InBook ?? Draft) is { Version: > 0 } recipes ? CakeContents.Of(Draft, recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
         Price = Form.Tiers.Count == 0 ? null : CakePrice.Of(Draft, Recipes(InBook ?? Draft), Shop) ?? Price;
+        Count();
     }
 
     private void Touched()

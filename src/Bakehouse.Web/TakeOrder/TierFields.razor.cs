@@ -18,6 +18,10 @@ public sealed partial class TierFields
     [Parameter, EditorRequired]
     public Shop Shop { get; set; } = default!;
 
+    /// <summary>Builds that serve the guests; empty while portions are typed.</summary>
+    [Parameter]
+    public IReadOnlyList<GuestBuild> ForGuests { get; set; } = [];
+
     /// <summary>Ids of fields that are wrong.</summary>
     [Parameter]
     public IReadOnlyCollection<string> Wrong { get; set; } = [];
@@ -44,15 +48,28 @@ public sealed partial class TierFields
         return Changed.InvokeAsync();
     }
 
-    private bool IsBuild(IReadOnlyList<int> build) =>
-        Form.Tiers.All(t => t.Outline == OutlineKind.Round) && Form.Tiers.Select(t => t.Diameter).SequenceEqual(build.Select(d => d.ToString(CultureInfo.InvariantCulture)));
+    private bool IsBuild(IReadOnlyList<int> build) => IsBuild(build.Select(d => d.ToString(CultureInfo.InvariantCulture)));
+
+    private bool IsBuild(IEnumerable<string> sizes) => Form.Tiers.All(t => t.Outline == OutlineKind.Round) && Form.Tiers.Select(t => t.Diameter).SequenceEqual(sizes);
 
     /// <summary>A build keeps the flavours and colours of the tiers that were there, from the bottom up.</summary>
     private Task Take(IReadOnlyList<int> build)
     {
-        var before = Form.Tiers.AsEnumerable().Reverse().ToList();
-        Form.Tiers = [.. build.Reverse().Select((d, i) => Rounded(Sized(i < before.Count ? before[i] : Like(before.LastOrDefault()), d))).Reverse()];
+        Form.Tiers = Built(Form.Tiers, build);
         return Changed.InvokeAsync();
+    }
+
+    private Task Take(GuestBuild build)
+    {
+        Form.Tiers = build.Tiers;
+        return Changed.InvokeAsync();
+    }
+
+    /// <summary>Round tiers of those sizes, top first, like the tiers that were there, from the bottom up; each keeps its id.</summary>
+    internal static IList<TierForm> Built(IList<TierForm> tiers, IReadOnlyList<int> build)
+    {
+        var before = tiers.Reverse().ToList();
+        return [.. build.Reverse().Select((d, i) => Rounded(Sized(i < before.Count ? Like(before[i], before[i].Id) : Like(before.LastOrDefault()), d))).Reverse()];
     }
 
     private static TierForm Sized(TierForm tier, int diameter)
@@ -67,8 +84,9 @@ public sealed partial class TierFields
         return tier;
     }
 
-    private static TierForm Like(TierForm? other) => other is null ? new() : new()
+    private static TierForm Like(TierForm? other, Guid? id = null) => other is null ? new() : new()
     {
+        Id = id ?? Guid.NewGuid(),
         Diameter = other.Diameter,
         Outline = other.Outline,
         Deep = other.Deep,

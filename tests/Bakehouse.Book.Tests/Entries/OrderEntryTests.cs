@@ -77,7 +77,7 @@ public sealed class OrderEntryTests
         {
             var order = BookOnDisk.Order($"Guest {i}", day: 17 + (3 * (i % 2)), hour: 12, inches: o.Wide);
             var outline = new Outline(o.Kind, Length.FromInches(o.Wide), o.Deep is { } deep ? Length.FromInches(deep) : null, Sign: o.Sign);
-            var answer = await disk.Write(order with { Tiers = [order.Tiers[0] with { Special = new TierSpecial { Outline = outline } }] });
+            var answer = await disk.Write(order with { Portions = new Portions(5, Cut.Dessert), Tiers = [order.Tiers[0] with { Special = new TierSpecial { Outline = outline } }] });
             Assert.True(answer.Kind == AnswerKind.Accepted, $"{o.Kind}: {string.Join(" ", answer.Problems)}");
             await disk.Write(BookOnDisk.Order($"Round {i}", day: 17 + (3 * (i % 2)), inches: [8 + (i % 3)]));
         }

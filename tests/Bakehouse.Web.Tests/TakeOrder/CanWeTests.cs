@@ -98,7 +98,7 @@ public sealed class CanWeTests : CounterContext
     public void Others_make_way_only_when_that_offer_was_taken()
     {
         var page = Asked(order => Late(order) with { Offers = [new Offer(OfferKind.Moves, BookInHand.Yes(order), 3, [402])] });
-        Tap(page, "one 8");
+        Tap(page, "6+10");
         Tap(page, "None told");
         Type(page, "name", "Quill");
         Type(page, "phone", "020 7946 0182");

@@ -24,6 +24,7 @@ public sealed class OtherShapesTests : CounterContext
     public void A_shape_is_taken_in_two_taps_and_written_as_such(string name, OutlineKind kind)
     {
         var page = Filled("sat", "14:00");
+        Type(page, "count", "6");
         Assert.DoesNotContain(page.FindAll(".build b"), b => b.TextContent == name);
         Tap(page, "Other shapes");
         Tap(page, name);

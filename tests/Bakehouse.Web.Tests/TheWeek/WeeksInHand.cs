@@ -53,7 +53,7 @@ internal static class WeeksInHand
         var tier = new CakeTier(Tier, Length.FromInches(8), Length.FromCentimetres(10), 4, "vanilla", "buttercream", [new CoatColour("Ivory", "#F7F0E1", 1)]);
         var order = new Order(
             Cake, 409, 1, Stage.Booked, new Customer(name, ""), new Handover(Way.Collect, new LocalDateTime(2026, 10, 15, 14, 0), "", 0), null,
-            new Portions(24, Cut.Dessert), [tier], Finish.Smooth, Decoration.Simple, AllergyAnswer.NoneTold, "", "");
+            new Portions(20, Cut.Dessert), [tier], Finish.Smooth, Decoration.Simple, AllergyAnswer.NoneTold, "", "");
         var week = new Week(
             "by hand", Midnight, "Europe/London", 5, 2880, 0, 0,
             [new WeekPerson("dov", "Dov", ["coat", "box", "counter"], [new Span(540, 1020)], [], true)],

@@ -1,0 +1,46 @@
+namespace Bakehouse.Web.TakeOrder;
+
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
+
+/// <content>The tiers as typed.</content>
+public sealed partial class FormReader
+{
+    private static readonly TierSpecial Plain = new();
+
+    private IReadOnlyList<CakeTier> Tiers(OrderForm form) => [.. form.Tiers.Select((t, i) => Tier(t, FieldNames.TierAt(i + 1))).Reverse()];
+
+    private CakeTier Tier(TierForm tier, string field)
+    {
+        var inches = shop.Settings.Inches;
+        var diameter = Figure(field, tier.Diameter, inches ? 8 : 20, inches ? "inches across" : "cm across");
+        var height = Figure(field, tier.Height, 10, "cm of height");
+        var layers = Whole(field, tier.Layers, 1, "layers");
+        var colours = tier.Colours
+            .Select(c => new CoatColour(c.Name.Trim(), c.Swatch, Figure(field, c.Share, 100, "% of the coat") / 100))
+            .ToList();
+        var wide = inches ? Length.FromInches(diameter) : Length.FromCentimetres(diameter);
+        return new CakeTier(tier.Id, wide, Length.FromCentimetres(height), layers, tier.Sponge, tier.Filling, colours) { Special = Special(tier, wide, Length.FromCentimetres(height), layers, field) };
+    }
+
+    /// <summary>The outline as typed; what else is special about a tier that stands in the book stays.</summary>
+    private TierSpecial? Special(TierForm tier, Length wide, Length height, int layers, string field)
+    {
+        var stands = orders?.SelectMany(o => o.Tiers).FirstOrDefault(t => t.Id == tier.Id);
+        var kept = stands?.Special is { } s ? s with { LayerHeights = stands.Height == height && stands.Layers == layers ? s.LayerHeights : [] } : null;
+        if (tier.Outline == OutlineKind.Round)
+        {
+            return kept is null || kept with { Outline = null, LayerHeights = Plain.LayerHeights } == Plain ? null : kept with { Outline = null };
+        }
+
+        Length? deep = null;
+        if (tier.Outline == OutlineKind.Rectangle)
+        {
+            var figure = Figure(field, tier.Deep, shop.Settings.Inches ? 8 : 20, shop.Settings.Inches ? "inches deep" : "cm deep");
+            deep = shop.Settings.Inches ? Length.FromInches(figure) : Length.FromCentimetres(figure);
+        }
+
+        return (kept ?? new TierSpecial()) with { Outline = new Outline(tier.Outline, wide, deep, kept?.Outline?.Lobes ?? Petal.UsualLobes, tier.Outline == OutlineKind.Sign ? tier.Sign.Trim().ToUpperInvariant() : "") };
+    }
+}

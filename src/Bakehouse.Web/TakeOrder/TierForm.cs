@@ -1,0 +1,56 @@
+namespace Bakehouse.Web.TakeOrder;
+
+using System.Globalization;
+using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Orders;
+
+/// <summary>One tier as typed; sizes in the shop's unit, the height in centimetres.</summary>
+public sealed class TierForm
+{
+    public Guid Id { get; set; } = Guid.NewGuid();
+
+    public string Diameter { get; set; } = "";
+
+    /// <summary>From above; a square and a rectangle, a figure and a letter are typed alike.</summary>
+    public OutlineKind Outline { get; set; }
+
+    /// <summary>Only of a rectangle: from front to back.</summary>
+    public string Deep { get; set; } = "";
+
+    /// <summary>Only of a sign: one figure or capital letter.</summary>
+    public string Sign { get; set; } = "";
+
+    public string Height { get; set; } = "10";
+
+    public string Layers { get; set; } = "3";
+
+    public string Sponge { get; set; } = "vanilla";
+
+    public string Filling { get; set; } = "raspberry-jam";
+
+    public IList<ColourForm> Colours { get; set; } = [new()];
+
+    internal static TierForm Of(CakeTier tier, bool inches) => new()
+    {
+        Id = tier.Id,
+        Diameter = (inches ? tier.Diameter.Inches : tier.Diameter.Centimetres).ToString("0.##", CultureInfo.InvariantCulture),
+        Outline = tier.Special?.Outline?.Kind ?? OutlineKind.Round,
+        Deep = tier.Special?.Outline?.Deep is { } deep ? (inches ? deep.Inches : deep.Centimetres).ToString("0.##", CultureInfo.InvariantCulture) : "",
+        Sign = tier.Special?.Outline?.Sign ?? "",
+        Height = tier.Height.Centimetres.ToString("0.##", CultureInfo.InvariantCulture),
+        Layers = tier.Layers.ToString(CultureInfo.InvariantCulture),
+        Sponge = tier.Sponge,
+        Filling = tier.Filling,
+        Colours = [.. tier.Colours.Select(c => new ColourForm { Name = c.Name, Swatch = c.Swatch, Share = (c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture) })],
+    };
+}
+
+/// <summary>One colour of a coat as typed; the share in percent.</summary>
+public sealed class ColourForm
+{
+    public string Name { get; set; } = "Ivory";
+
+    public string Swatch { get; set; } = "#F7F0E1";
+
+    public string Share { get; set; } = "100";
+}
