@@ -110,6 +110,52 @@ public sealed class ShopPageTests : BunitContext
     }
 
     [Fact]
+    public void Her_own_limits_are_written_and_read_back_and_what_is_wrong_is_named()
+    {
+        var page = Open();
+        Assert.Null(book.State.Shop!.Limits);
+        page.Find("#nothing-cold").Change(true);
+        page.Find("#cold-words").Input("I sell nothing that needs the fridge.");
+        page.Find("#yearly-cap").Input("50,000");
+        page.Find("#label").Input("Made in a home kitchen.");
+        Tap(page, "Write the change");
+        Assert.Equal(new OwnLimits(true, "I sell nothing that needs the fridge.", 50_000, "Made in a home kitchen."), book.State.Shop.Limits);
+        var again = Open();
+        Assert.Equal(["I sell nothing that needs the fridge.", "50,000", "Made in a home kitchen."], new[] { "#cold-words", "#yearly-cap", "#label" }.Select(f => again.Find(f).GetAttribute("value")));
+
+        again.Find("#yearly-cap").Input("50.000,00");
+        again.Find("#label").Input("Nut-free");
+        Tap(again, "Write the change");
+        var told = again.FindAll(".problems li").Select(l => l.TextContent.Trim()).ToList();
+        Assert.Contains(told, t => t.StartsWith("Sold in a year at most “50.000,00”: This amount can't be read.", StringComparison.Ordinal));
+        Assert.Contains(told, t => t.StartsWith("Your sentence on every label “-free”", StringComparison.Ordinal));
+
+        again.Find("#yearly-cap").Input("");
+        again.Find("#label").Input("");
+        again.Find("#cold-words").Input("");
+        again.Find("#nothing-cold").Change(false);
+        Tap(again, "Write the change");
+        Assert.Null(book.State.Shop.Limits);
+    }
+
+    [Theory]
+    [InlineData("50,000", 50_000)]
+    [InlineData("50000", 50_000)]
+    [InlineData("50 000", 50_000)]
+    [InlineData("1,250,000", 1_250_000)]
+    [InlineData("50,00", null)]
+    [InlineData("-5", null)]
+    [InlineData("0", null)]
+    [InlineData("lots", null)]
+    public void A_comma_before_three_figures_is_no_decimal_comma(string typed, int? cap)
+    {
+        List<Domain.Problem> problems = [];
+        var read = new LimitsForm { YearlyCap = typed }.Read(problems)?.YearlyCap;
+        Assert.Equal(cap is null, problems.Count > 0);
+        Assert.Equal(cap, problems.Count > 0 ? null : (int?)read);
+    }
+
+    [Fact]
     public void Her_prices_are_written_and_read_back_and_what_is_wrong_is_named()
     {
         book.State = book.State with { Cookbook = Starter.Sample };

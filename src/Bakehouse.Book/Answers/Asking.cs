@@ -87,7 +87,7 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
     /// <summary>What the shop's own rules say of day, hour, size and the day's cap; beyond it only the owner's tick goes, which is hers alone to give.</summary>
     private IReadOnlyList<Reason> Against(Order order)
     {
-        string[] later = ["Who", "Allergies", "How many", "Address"];
+        string[] later = ["Who", "Allergies", "How many", "Address", "On top", "Eaters", "Own limits"];
         var before = desk.Order(order.Id);
         var full = DayCaps.Against(order, before, desk.State.Orders, desk.Shop, owner: true);
         return [.. OrderChecks.NewProblems(order, before, desk.Shop, desk.Now, owner: true).Where(p => !later.Contains(p.Where, StringComparer.Ordinal))

@@ -25,29 +25,42 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
     /// <summary>The line that whoever cuts must have heard, on page, card, box and label; null if everything on it is eaten.</summary>
     public static string? TakenOff(Order order) => TakeOff.Of(order) is { Count: > 0 } off ? $"{string.Join(", ", off)}." : null;
 
+    /// <summary>Where it comes from; stands on the page, not on a card. May be empty.</summary>
+    public string Source { get; init; } = "";
+
+    /// <summary>True if whoever takes the cake is told, too.</summary>
+    public bool IsTold => Steps.Contains("handover");
+
     /// <inheritdoc/>
     public override string ToString() => $"{First} {Says}";
 
     private static IEnumerable<Caution> Off(Order order) => TakenOff(order) is { } off ? [new Caution("Take off before cutting:", off, Built)] : [];
 
     private static IEnumerable<Caution> Flowers(Order order) => order.OnTop?.Flowers is not { } flowers ? []
-        : [.. flowers.Kinds.Where(k => k.Put != FlowerPut.LeftOff && k.Species.Trim().Length > 0).Select(k => new Caution($"{k.Species.Trim()}:", $"{How(k)} {About(k)}{From(flowers)}", "stack", "decorate"))
-            .Append(new Caution("Fresh flowers:", Flower.Caution, "decorate"))];
+        : [.. flowers.Kinds.Where(k => k.Put != FlowerPut.LeftOff && k.Species.Trim().Length > 0)
+                .Select(k => new Caution($"{Capital(k.Species.Trim())}:", $"{About(k)}{How(k)}{From(flowers)}", "stack", "decorate") { Source = Flower.Named(k.Species)?.Source ?? "" }),
+            new Caution("Fresh flowers:", Flower.Caution)];
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string From(FreshFlowers flowers) => flowers.Florist.Trim().Length == 0 ? "" : $" From {flowers.Florist.Trim()}.";
 
-    private static string About(OrderedFlower kind) => Flower.Named(kind.Species) is { } flower
-        ? flower.Known == FlowerKnown.GrownToEat && kind.GrownToEat ? "grown to eat, by what was told." : OnTopChecks.About(flower)
-        : "on none of our lists.";
+    private static string About(OrderedFlower kind) => Flower.Named(kind.Species) switch
+    {
+        null => "on none of our lists, ",
+        { Known: FlowerKnown.Poisonous } => "listed as poisonous, ",
+        { Known: FlowerKnown.Doubtful } => "lists disagree about it, ",
+        _ => kind.GrownToEat ? "grown to eat by what was told, " : "",
+    };
 
     private static string How(OrderedFlower kind) => kind.Put switch
     {
-        FlowerPut.Beside => "beside the cake, touching nothing of it;",
-        FlowerPut.Pick => "each stem in a pick, none in cake;",
-        FlowerPut.Tape => "each stem sealed with tape, none in cake;",
-        FlowerPut.Disc => "on a disc of board, petals off the coat;",
-        FlowerPut.Touches => "may touch the coat;",
-        _ => "not on the cake before somebody has said how;",
+        FlowerPut.Beside => "beside the cake, touching nothing of it.",
+        FlowerPut.Pick => "each stem in a pick, none in cake.",
+        FlowerPut.Tape => "each stem sealed with tape, none in cake.",
+        FlowerPut.Disc => "on a disc of board, petals off the coat.",
+        FlowerPut.Touches => "may touch the coat.",
+        _ => "not on the cake before somebody has said how.",
     };
 
     private static IEnumerable<Caution> Dusts(Order order) =>
@@ -62,8 +75,7 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
             yield break;
         }
 
-        var who = order.Eaters!.SmallChildren ? order.Eaters.Vulnerable ? "Children under 5, and somebody pregnant, old or ill, eat this." : "Children under 5 eat this." : "Somebody pregnant, old or ill eats this.";
-        yield return new Caution(who, questions.Words.Length > 0 ? questions.Words : "Nothing was found to ask about; look yourself.", ["filling", "buttercream", .. Out]);
+        yield return new Caution(EaterQuestions.Who(order.Eaters!), questions.Words.Length > 0 ? questions.Words : "Nothing was found to ask about; look yourself.", ["filling", "buttercream", .. Out]);
     }
 
     private static IEnumerable<Caution> Hidden(Order order, BuildSheet sheet) => HiddenParts.Of(order, sheet) is { Total: > 0 } parts

@@ -59,13 +59,18 @@ public sealed record EaterQuestions(IReadOnlyList<string> Chokes, IReadOnlyList<
             ? [new Problem("Eaters", Problem.Shown(string.Join(", ", RawEgg)), "There is raw egg in it, and somebody eats who should not have it.", "Take another filling, or make it with egg at 71 °C or pasteurised and write that into the recipe. Only the owner serves it all the same, by her local rules.")]
             : (Problem[])[],
         .. Words.Length > 0 && eaters.Asked != Words
-            ? [new Problem("Eaters", Problem.Shown(Words), "Nobody has asked about these yet.", "Ask, change what is not wanted, and tick that it was asked.")]
+            ? [new Problem("Eaters", Problem.Shown(Words), $"{Who(eaters)} Nobody has asked yet.", "Ask about what is named under Who eats, change what is not wanted, and tick that it was asked.")]
             : (Problem[])[],
     ];
 
     /// <summary>What stops an order that is taken.</summary>
     public static IEnumerable<Problem> Problems(Order order, Shop shop, bool owner, Cookbook recipes) =>
         order is { Eaters: { } eaters, Stage: Stage.Booked or Stage.InWork or Stage.Ready } && Of(order, Contents(order, shop, recipes), recipes) is { } questions ? questions.Stops(eaters, owner) : [];
+
+    /// <summary>"Children under 5 eat this."</summary>
+    internal static string Who(Eaters eaters) => !eaters.SmallChildren ? "Somebody pregnant, old or ill eats this."
+        : eaters.Vulnerable ? "Children under 5, and somebody pregnant, old or ill, eat this."
+        : "Children under 5 eat this.";
 
     internal static CakeContents? Contents(Order order, Shop shop, Cookbook recipes) =>
         recipes.Version == 0 ? null : CakeContents.Of(order, recipes, shop.Allergens, CakeFigures.Of(shop));

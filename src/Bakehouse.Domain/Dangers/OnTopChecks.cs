@@ -50,7 +50,7 @@ public static class OnTopChecks
 
         if (flower is null)
         {
-            return new Problem(Field, value, "This flower is on none of our lists, so nothing of it touches the cake.", "Stand it beside the cake or leave it off. Or find out its botanical name, and ask your poison centre.");
+            return new Problem(Field, value, $"{value} is on none of our lists, so nothing of it touches the cake.", "Stand it beside the cake or leave it off. Or find out its botanical name, and ask your poison centre.");
         }
 
         if (kind.Put == FlowerPut.NotSaid)
@@ -67,8 +67,8 @@ public static class OnTopChecks
     /// <summary>"Foxglove (Digitalis) is listed as poisonous."</summary>
     internal static string About(Flower flower) => flower.Known switch
     {
-        FlowerKnown.Poisonous => $"{flower} is listed as poisonous ({flower.Source}).",
-        FlowerKnown.Doubtful => $"{flower} is doubtful ({flower.Source}).",
+        FlowerKnown.Poisonous => $"{flower} is listed as poisonous.",
+        FlowerKnown.Doubtful => $"{flower} is doubtful: lists disagree.",
         _ => $"{flower} is eaten only if it was grown for that.",
     };
 
@@ -76,7 +76,7 @@ public static class OnTopChecks
     {
         if (topping.Use == ToppingUse.Never)
         {
-            yield return new Problem(Field, topping.Name, $"This never goes on a cake. {topping.Why}", "Take what is sold as food, with its list of ingredients, or leave it off.");
+            yield return new Problem(Field, topping.Name, $"{topping.Name} never goes on a cake. {topping.Why}", "Take what is sold as food, with its list of ingredients, or leave it off.");
         }
 
         if (topping.Id == "cocktail-sticks" && eaters?.SmallChildren == true)

@@ -44,10 +44,13 @@ public sealed record HiddenParts(IReadOnlyList<PartCount> Parts)
 public static class TakeOff
 {
     /// <summary>"5 stems of foxglove", "1 acrylic or wooden topper"; empty if everything on it is eaten.</summary>
-    public static IReadOnlyList<string> Of(Order order) =>
+    public static IReadOnlyList<string> Of(Order order) => Of(order.OnTop);
+
+    /// <summary>The same of what is put on top; null for nothing.</summary>
+    public static IReadOnlyList<string> Of(OnTop? top) =>
     [
-        .. (order.OnTop?.Flowers?.Kinds ?? []).Where(k => k.ComesOff).Select(k => $"{Counted(k.Stems)} {(k.Stems == 1 ? "stem" : "stems")} of {Lower(Flower.Named(k.Species)?.Name ?? k.Species.Trim())}"),
-        .. (order.OnTop?.Toppings ?? []).Where(t => Topping.Of(t.Topping)?.Use == ToppingUse.ContactOnly).Select(t => $"{Lower(Topping.Of(t.Topping)!.Name)}{(t.Count == 1 ? "" : $" ({Counted(t.Count)})")}"),
+        .. (top?.Flowers?.Kinds ?? []).Where(k => k.ComesOff).Select(k => $"{Counted(k.Stems)} {(k.Stems == 1 ? "stem" : "stems")} of {Lower(Flower.Named(k.Species)?.Name ?? k.Species.Trim())}"),
+        .. (top?.Toppings ?? []).Where(t => Topping.Of(t.Topping)?.Use == ToppingUse.ContactOnly).Select(t => $"{Lower(Topping.Of(t.Topping)!.Name)}{(t.Count == 1 ? "" : $" ({Counted(t.Count)})")}"),
     ];
 
     internal static string Lower(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];

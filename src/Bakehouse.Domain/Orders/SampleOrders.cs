@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Orders;
 
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Shops;
 
@@ -16,6 +17,8 @@ public static class SampleOrders
         public AllergyAnswer Allergies { get; init; } = AllergyAnswer.NoneTold;
 
         public string Inscription { get; init; } = "";
+
+        public OnTop? OnTop { get; init; }
 
         /// <summary>Brought on the first Saturday from that day on: the driver works on Saturdays. Null if it is collected.</summary>
         public string? Address { get; init; }
@@ -33,7 +36,7 @@ public static class SampleOrders
         new(4, 12, "Dunmore", "8", "vanilla", "raspberry-jam", "Sky", "#CFE0EA") { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "hazelnut, swells up") { Judged = "hazelnut, swells up" } },
         new(5, 14, "Castellan", "6+9", "lemon", "raspberry-jam", "Ivory", "#F7F0E1") { Finish = Finish.SemiNaked, Address = "Orchard Hall, 3 Mill Lane" },
         new(6, 15, "Yilmaz", "6+8", "vanilla", "buttercream", "Lilac", "#DDD3E8"),
-        new(7, 10, "Marchetti", "6+8+10", "chocolate", "buttercream", "Ivory", "#F7F0E1") { Decoration = Decoration.Medium },
+        new(7, 10, "Marchetti", "6+8+10", "chocolate", "buttercream", "Ivory", "#F7F0E1") { Decoration = Decoration.Medium, OnTop = new OnTop(new FreshFlowers([new OrderedFlower("white roses", FlowerPut.Pick, Stems: 12)], "Tansy Lane Flowers"), []) },
         new(7, 14, "Osei", "8", "carrot", "buttercream", "Ivory", "#F7F0E1") { Finish = Finish.SemiNaked },
         new(8, 13, "Thorsen", "10", "vanilla", "raspberry-jam", "Blush", "#EAD0CC"),
         new(9, 12, "Kowal", "6+9", "lemon", "lemon-curd", "Primrose", "#F4E9B0") { Finish = Finish.Textured },
@@ -78,7 +81,7 @@ public static class SampleOrders
             row.Decoration,
             row.Allergies,
             row.Inscription,
-            "");
+            "") { OnTop = row.OnTop };
     }
 
     // Fixed ids, so that the sample is the same each time it is opened: no random numbers in Domain.

@@ -41,6 +41,9 @@ public sealed class ShopForm
     /// <summary>"21:00-06:00": when the bell keeps quiet about what can wait; "" for never.</summary>
     public string Quiet { get; set; } = "";
 
+    /// <summary>The owner's own limits.</summary>
+    public LimitsForm Limits { get; set; } = new();
+
     /// <summary>The owner's own prices.</summary>
     public PricesForm Prices { get; set; } = new();
 

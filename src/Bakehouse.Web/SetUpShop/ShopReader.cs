@@ -44,6 +44,7 @@ public sealed class ShopReader(Shop? before)
         var turntables = Whole("turntables", form.Turntables, 1, 100);
         var settings = Settings(form);
         var prices = new PricesReader(form.Inches, before?.Prices, problems).Read(form.Prices);
+        var limits = form.Limits.Read(problems);
         if (problems.Count > 0)
         {
             return (null, [.. problems]);
@@ -55,6 +56,7 @@ public sealed class ShopReader(Shop? before)
         {
             Allergens = before?.Allergens ?? AllergenRules.Usual,
             Prices = prices,
+            Limits = limits,
             HouseCakes = [.. form.HouseCakes.SelectMany(f => (before?.HouseCakes ?? []).Where(c => c.Name == f.Was).Select(c => c with { Name = f.Name.Trim() }))],
         }, []);
     }
@@ -64,6 +66,7 @@ public sealed class ShopReader(Shop? before)
     public static ShopForm Form(Shop shop, Cookbook book) => new()
     {
         Prices = PricesReader.Form(shop.Prices, shop.Settings.Inches, book),
+        Limits = LimitsForm.Of(shop.Limits),
         Name = shop.Name,
         Zone = shop.Zone,
         Hours = WeeklyHours.Write(shop.Hours.Select(h => new Shift(h.Day, h.From, h.To))),

@@ -20,6 +20,8 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
                 ("How do I write the day?", ["Type fri, 24, 24/10 or +3.", "Read the line below it aloud.", "Type the hour as 14 or 14:30."]),
                 ("How do I change the tiers?", ["Tap a common build.", "Change size, height or layers of a tier.", "Move a tier up or down, or take it out."]),
                 ("How do I write an allergy?", ["Tap Avoid and what must be left out.", "Write the customer's own words.", "Read it back before you take the order."]),
+                ("Somebody wants fresh flowers", ["Tap On top … and Fresh flowers.", "Write each by its name, how it goes on, and who brings it."]),
+                ("Small children will eat", ["Tap Who eats … and tick it.", "Ask about what is named there.", "Tick that you have asked."]),
                 ("A customer wrote a message", ["Open Paste a message, paste it, tap Read it.", "Look at every field that it filled.", "Copy the reply with the questions that are still open."]),
                 ("Somebody wants the same again", ["Type three letters of the name, or the telephone number.", "Tap Same again.", "Ask about allergies anew."]),
                 ("I typed the wrong things", ["Tap Start again.", "Undo stands there for 10 seconds."]),
@@ -65,6 +67,7 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
             "What stands here decides what can be promised. Sizes are inside sizes, measured with a tape. A change counts from the next plan on.",
             [
                 ("How do I add a shelf?", ["Open Fridges.", "Tap Add a shelf.", "Give width, depth and clear height in cm."]),
+                ("I bake under a home licence", ["Open Your own limits.", "Write what your licence asks for in your own words."]),
                 ("How do I write shifts?", ["One line a person.", "Mon-Fri 06:00-14:00, Sat 07:00-13:00"]),
             ]),
     };

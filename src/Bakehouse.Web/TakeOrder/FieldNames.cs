@@ -24,6 +24,9 @@ public static class FieldNames
         "inscription" => "On the cake",
         "notes" => "Notes",
         "price" => "Price",
+        "on-top" => "On top",
+        "eaters" => "Who eats",
+        "own-limits" => "The owner's limits",
         "order" => "Order",
         "stage" => "Stage",
         "plan" => "The plan",
@@ -36,6 +39,7 @@ public static class FieldNames
     {
         "when" or "plan" => "day",
         "order" or "stage" => "order-head",
+        "own-limits" => "tiers",
         _ => field,
     };
 
@@ -56,6 +60,9 @@ public static class FieldNames
         "Inscription" => "inscription",
         "Notes" => "notes",
         "Price" => "price",
+        "On top" => "on-top",
+        "Eaters" => "eaters",
+        "Own limits" => "own-limits",
         _ when where.StartsWith("Tier ", StringComparison.Ordinal)
             && int.TryParse(where.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out var fromBelow) => TierAt(tiers + 1 - fromBelow),
         _ => where,

@@ -39,10 +39,8 @@ public sealed partial class FormReader(Shop shop, Instant now, bool owner, IRead
             .Concat(full is null ? [] : [full])
             .Select(p => FieldNames.OnPage(p, form.Tiers.Count))
             .Where(p => !unread.Contains(p.Where) && !(p.Where == "when" && (unread.Contains("day") || unread.Contains("hour")))));
-        if (problems.Count == 0 && FloorPrice.Against(order, before, recipes?.Invoke(before ?? order) ?? Cookbook.Empty, shop, owner) is { } under)
-        {
-            problems.Add(FieldNames.OnPage(under, form.Tiers.Count));
-        }
+        Problem?[] money = problems.Count > 0 ? [] : [FloorPrice.Against(order, before, recipes?.Invoke(before ?? order) ?? Cookbook.Empty, shop, owner), YearlyCap.Against(order, before, orders ?? [], shop)];
+        problems.AddRange(money.OfType<Problem>().Select(p => FieldNames.OnPage(p, form.Tiers.Count)));
 
         return problems.Count == 0 ? (order, []) : (null, [.. problems]);
     }
@@ -109,7 +107,7 @@ public sealed partial class FormReader(Shop shop, Instant now, bool owner, IRead
             new Customer(form.Name.Trim(), phone),
             new Handover(form.Way, at ?? Today.PlusDays(1 + (shop.Settings.NoticeHours / 24)).At(LocalTime.Noon), form.Way == Way.Deliver ? form.Address.Trim() : "", route),
             cutting, new Portions(count, form.Cut), tiers, form.Finish, form.Decoration,
-            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed) { Price = Price(form), Guests = form.ReadGuests, ShortTold = form.ShortTold };
+            Allergies(form), form.Inscription.Trim(), form.Notes.Trim(), form.WiderAboveAgreed, form.BeyondCapAgreed) { Price = Price(form), Guests = form.ReadGuests, ShortTold = form.ShortTold, OnTop = form.OnTop.Read((text, what) => Whole("on-top", text, 1, what)), Eaters = form.Eaters.Read };
     }
 
     /// <summary>Portions that the guests take; 1 stands in as long as their number can't be read or is none.</summary>

@@ -87,6 +87,12 @@ public sealed class OrderForm
     /// <summary>Why it is under the floor.</summary>
     public string PriceReason { get; set; } = "";
 
+    /// <summary>Flowers and things on the finished cake.</summary>
+    public OnTopForm OnTop { get; set; } = new();
+
+    /// <summary>Who will eat, where it makes a difference.</summary>
+    public EatersForm Eaters { get; set; } = new();
+
     public bool WiderAboveAgreed { get; set; }
 
     public bool BeyondCapAgreed { get; set; }
@@ -96,7 +102,7 @@ public sealed class OrderForm
 
     /// <summary>True while nothing has been typed.</summary>
     public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Guests.Length == 0 && Tiers.Count == 0 && Name.Length == 0
-        && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked;
+        && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked && !OnTop.IsAsked && !Eaters.IsTold;
 
     /// <summary>The same cake once more for the same customer: day, hour, inscription and notes are new, and so is the question of allergies; what was told stays to be read back.</summary>
     public static OrderForm Again(Order order, Shop shop)
@@ -105,6 +111,7 @@ public sealed class OrderForm
         (form.Id, form.Number, form.Version, form.Stage) = (Guid.NewGuid(), 0, 0, Stage.Enquiry);
         (form.Day, form.Hour, form.CutDay, form.CutHour, form.Inscription, form.Notes) = ("", "", "", "", "", "");
         (form.WiderAboveAgreed, form.BeyondCapAgreed, form.Price, form.PriceReason, form.ShortTold) = (false, false, "", "", 0);
+        form.Eaters = new EatersForm();
         form.Tiers = OwnIds(form.Tiers);
         if (form.Allergies == AllergyKind.NoneTold)
         {
@@ -140,7 +147,7 @@ public sealed class OrderForm
     internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, KeepsTop = ByGuests && KeepsTop, Tiers, Finish, Decoration, Avoid, BeyondCapAgreed });
 
     /// <summary>All but who it is for, notes and the agreed price, in one string to compare: what drawing, price and answer go by.</summary>
-    internal string Asked => Work + JsonSerializer.Serialize((object)new { Day, CutDay, CutHour, Address, Inscription, Allergies, AllergyWords, Told, JudgedWords, WiderAboveAgreed, ByGuests, Guests, Occasion, Serving });
+    internal string Asked => Work + JsonSerializer.Serialize((object)new { Day, CutDay, CutHour, Address, Inscription, Allergies, AllergyWords, Told, JudgedWords, WiderAboveAgreed, ByGuests, Guests, Occasion, Serving, OnTop, Eaters });
 
     /// <summary>The guests as typed; null if portions are asked for, or as long as their number can't be read.</summary>
     internal Guests? ReadGuests => ByGuests && Guests.Trim().Length <= 6 && int.TryParse(Guests.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n)
@@ -195,6 +202,8 @@ public sealed class OrderForm
             Notes = order.Notes,
             Price = order.Price is { } price ? price.Amount.ToString("0.##", CultureInfo.InvariantCulture) : "",
             PriceReason = order.Price?.Reason ?? "",
+            OnTop = OnTopForm.Of(order.OnTop),
+            Eaters = EatersForm.Of(order.Eaters),
             WiderAboveAgreed = order.WiderAboveAgreed,
             BeyondCapAgreed = order.BeyondCapAgreed,
         };

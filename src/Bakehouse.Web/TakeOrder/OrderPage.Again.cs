@@ -32,6 +32,7 @@ public sealed partial class OrderPage
     {
         Before = Form.IsBlank ? null : Form;
         Form = next;
+        (topAsked, eatersAsked) = (false, false);
         Problems = [];
         undoing?.Dispose();
         undoing = Time.CreateTimer(_ => _ = InvokeAsync(() => { Before = null; StateHasChanged(); }), null, UndoFor, Timeout.InfiniteTimeSpan);

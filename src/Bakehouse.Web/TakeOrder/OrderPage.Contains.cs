@@ -14,8 +14,10 @@ public sealed partial class OrderPage
     /// <summary>Each thing told against what the cake contains; empty while nobody can weigh it.</summary>
     private IReadOnlyList<Weighed> Weighed => Contents is { } cake ? Weighing.Of(FormReader.Allergies(Form), cake, Shop.Allergens) : [];
 
-    /// <summary>What must be avoided and is in the cake as typed, or may be, or nobody knows: the worst, or null.</summary>
-    private Weighed? Against => Contents is { } cake && Tiers.Count > 0
+    /// <summary>What stands against taking it: what must be avoided and is in the cake as typed, or may be, or nobody knows, the worst of it; else what else can hurt; or null.</summary>
+    private Weighed? Against => Avoided ?? Stopped;
+
+    private Weighed? Avoided => Contents is { } cake && Tiers.Count > 0
         ? Weighed.Where(w => w.Verdict >= Verdict.NotKnown && w.Told.Length > 0).MaxBy(w => w.Verdict) ?? Unread(cake)
         : null;
 

@@ -81,7 +81,7 @@ public sealed partial class OrderPage : IAsyncDisposable
     private Cookbook Recipes(Order order) => order.MadeFrom is null ? Book.State.Cookbook : Book.State.CookbookOf(order);
 
     /// <summary>Tiers, finish and decoration as typed, in an order of which nothing else is asked.</summary>
-    private Order Draft => new(Form.Id, 0, 0, Stage.Enquiry, new Customer("", ""), new Handover(Way.Collect, default, "", 0), null, new Portions(1, Form.Cut), Tiers, Form.Finish, Form.Decoration, FormReader.Allergies(Form), "", "");
+    private Order Draft => new(Form.Id, 0, 0, Stage.Enquiry, new Customer("", ""), new Handover(Way.Collect, default, "", 0), null, new Portions(1, Form.Cut), Tiers, Form.Finish, Form.Decoration, FormReader.Allergies(Form), "", "") { OnTop = Form.OnTop.Drawn, Eaters = Form.Eaters.Read };
 
     private LocalDateTime? When => Reader.When(Form);
 

@@ -33,6 +33,10 @@ public sealed partial class PriceTray
     [Parameter]
     public EventCallback Changed { get; set; }
 
+    /// <summary>What else is said about its price.</summary>
+    [Parameter]
+    public RenderFragment? ChildContent { get; set; }
+
     private Words Words => Words.Of(Shop);
 
     private string Missing => Price!.Missing.Count <= 4 ? string.Join(", ", Price.Missing) : $"{string.Join(", ", Price.Missing.Take(3))} and {Price.Missing.Count - 3} more";

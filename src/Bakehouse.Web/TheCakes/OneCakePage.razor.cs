@@ -4,6 +4,7 @@ using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Shell;
@@ -30,6 +31,8 @@ public sealed partial class OneCakePage : IDisposable
 
     /// <summary>Null only for a build that was written down before it was checked as it is now.</summary>
     private BuildSheet? Sheet => Book.State.Shop is { } shop && Order is { } order ? BuildSheet.Try(order.Tiers, order.Finish, CakeFigures.Of(shop)) : null;
+
+    private IReadOnlyList<Caution> Cautions => Book.State.Shop is { } shop && Order is { } order ? Caution.Of(order, Sheet, shop, Book.State.CookbookOf(order)) : [];
 
     private Words Said => Words.Of(Book.State.Shop);
 

@@ -17,7 +17,7 @@ using NodaTime;
 /// <param name="Build">What this step takes of the tier's build, as name and figure.</param>
 /// <param name="From">Where the thing stands before; "" if nowhere.</param>
 /// <param name="To">Where it goes; "" if nowhere.</param>
-/// <param name="Stops">Why nobody works on, what to avoid and what the tier contains.</param>
+/// <param name="Stops">Why nobody works on, what to avoid, what the tier contains, and what else can hurt.</param>
 /// <param name="Waits">Why it waited, and how long at least; null if it did not.</param>
 public sealed record CardView(
     string Big,
@@ -50,7 +50,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         return new CardView(
             StepWords.Big(key.Operation, tiers, shop), $"{order.Number} {order.Customer.Name}, for {words.DayAndTime(order.Handover.At)}", order.Number, When(step),
             PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key.Operation, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
-            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers)], DangerWords.Lift(key.Operation, order, shop));
+            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
     }
 
     private string When(string step)
@@ -97,9 +97,9 @@ internal sealed class CardReader(WhatRings state, Shop shop)
             "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Tier(t.Tier)} {c.Name}", words.VolumeOf(c.Needed))))],
             "colour" or "buttercream" => [.. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back"))],
             "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
-            "stack" => [.. sheet.Tiers.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}")), .. Hidden(sheet)],
+            "stack" => [.. sheet.Tiers.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}"))],
             "decorate" => order.Inscription.Length > 0 ? [("On the cake", $"“{order.Inscription}”"), ("Decoration", order.Decoration.ToString())] : [("Decoration", order.Decoration.ToString())],
-            _ => [("Box", $"{words.Room(sheet.Box.Width)} square, {words.Room(sheet.Box.Height)} high"), ("With its board", words.Weight(sheet.Mass)), .. Hidden(sheet)],
+            _ => [("Box", $"{words.Room(sheet.Box.Width)} square, {words.Room(sheet.Box.Height)} high"), ("With its board", words.Weight(sheet.Mass))],
         };
     }
 
@@ -112,11 +112,5 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         }
 
         yield return ("Board", words.Board(tier.Board));
-    }
-
-    private static IEnumerable<(string, string)> Hidden(BuildSheet sheet)
-    {
-        var dowels = sheet.Supports;
-        return dowels + sheet.Rods == 0 ? [] : [("Hidden inside", string.Create(CultureInfo.InvariantCulture, $"{dowels} dowels, {sheet.Tiers.Count - 1} {(sheet.Tiers.Count == 2 ? "board" : "boards")}{(sheet.Rods == 0 ? "" : sheet.Rods == 1 ? ", 1 rod" : $", {sheet.Rods} rods")}"))];
     }
 }

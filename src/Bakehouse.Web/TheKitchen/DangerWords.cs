@@ -4,6 +4,7 @@ using System.Globalization;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
@@ -39,6 +40,10 @@ internal static class DangerWords
     public static IReadOnlyList<string> Stops(BookState book, Order order, string operation) => BeforeWork.IsMaking(operation)
         ? [.. book.StopsOf(order).Select(p => $"Stop. {p.Sentence} {p.Try}").Distinct(StringComparer.Ordinal)]
         : [];
+
+    /// <summary>What else can hurt somebody in that step: flowers, what comes off, who eats, hidden parts; the words of the cake's own page.</summary>
+    public static IReadOnlyList<string> Told(BookState book, Order order, string operation, Shop shop) =>
+        [.. Caution.Of(order, BuildSheet.Try(order.Tiers, order.Finish, CakeFigures.Of(shop)), shop, book.CookbookOf(order)).Where(c => c.Steps.Contains(operation)).Select(c => c.ToString())];
 
     /// <summary>What to avoid in these steps, and whether something must be answered before they are made; null if neither.</summary>
     public static string? Band(BookState book, IReadOnlyList<string> steps)

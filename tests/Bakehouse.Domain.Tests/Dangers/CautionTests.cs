@@ -50,9 +50,9 @@ public sealed class CautionTests
     [Fact]
     public void The_flower_its_barrier_its_source_and_who_brings_it_stand_on_the_decorators_card()
     {
-        var foxglove = Assert.Single(All(Flowered), c => c.First == "foxglove:");
+        var foxglove = Assert.Single(All(Flowered), c => c.First == "Foxglove:");
         Assert.Contains("decorate", foxglove.Steps);
-        Assert.Equal("each stem in a pick, none in cake; Foxglove (Digitalis) is listed as poisonous (Colorado State University Extension 7.237, table 1). From Tansy Lane.", foxglove.Says);
+        Assert.Equal(("listed as poisonous, each stem in a pick, none in cake. From Tansy Lane.", "Colorado State University Extension 7.237, table 1"), (foxglove.Says, foxglove.Source));
         Assert.Contains(All(Flowered), c => c.Says == Flower.Caution);
         Assert.Contains(All(Flowered), c => c.Says == Topping.Caution);
     }

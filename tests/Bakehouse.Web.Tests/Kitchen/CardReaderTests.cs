@@ -3,6 +3,7 @@ namespace Bakehouse.Web.Tests.Kitchen;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
@@ -55,8 +56,28 @@ public sealed class CardReaderTests
         var order = Sample.Orders.First(o => o.Tiers.Count == 3);
         var card = Read(new StepKey(order.Id, null, "stack", 1).ToString())!;
         var sheet = BuildSheet.Of(order, CakeFigures.Of(Sample.Shop));
-        Assert.Contains(card.Build, b => b.Name == "Hidden inside" && b.Figure.StartsWith($"{sheet.Supports} dowels", StringComparison.Ordinal));
+        Assert.Single(card.Stops, s => s.StartsWith($"Hidden inside: {sheet.Supports} dowels, 2 boards, 1 rod. {sheet.Supports + 3} parts in all: count them in", StringComparison.Ordinal));
+        Assert.DoesNotContain(card.Build, b => b.Name == "Hidden inside");
         Assert.Contains(card.Card.Cautions, c => c.Contains("dowels", StringComparison.Ordinal));
+    }
+
+    /// <summary>One source: what the cake's page says stands on the cards of stacking, decorating, boxing and handing over in the same words.</summary>
+    [Theory]
+    [InlineData("stack")]
+    [InlineData("decorate")]
+    [InlineData("box")]
+    [InlineData("handover")]
+    public void What_comes_off_and_the_same_count_stand_on_each_card(string operation)
+    {
+        var order = Sample.Orders.First(o => o.Tiers.Count == 3);
+        BookState Flowered(BookState book) => book with
+        {
+            Orders = [.. book.Orders.Select(o => o.Id != order.Id ? o : o with { OnTop = new OnTop(new FreshFlowers([new OrderedFlower("foxglove", FlowerPut.Pick, Stems: 5)], "Tansy Lane"), []), Eaters = new Eaters(true, false) })],
+        };
+        var told = Read(new StepKey(order.Id, null, operation, 1).ToString(), Flowered)!.Stops;
+        Assert.Contains("Take off before cutting: 5 stems of foxglove.", told);
+        Assert.Contains(told, s => s.StartsWith("Hidden inside: 11 dowels, 2 boards, 1 rod, 5 picks. 19 parts in all: count them in, and tell whoever cuts it the same count.", StringComparison.Ordinal));
+        Assert.Equal(operation is not "stack", told.Any(s => s.StartsWith("Children under 5 eat this.", StringComparison.Ordinal)));
     }
 
     [Fact]

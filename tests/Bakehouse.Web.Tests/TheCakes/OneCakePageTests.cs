@@ -2,8 +2,11 @@ namespace Bakehouse.Web.Tests.TheCakes;
 
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
+using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Structure;
 using Bakehouse.Testing;
 using Bakehouse.Web.Access;
@@ -34,7 +37,7 @@ public sealed class OneCakePageTests : BunitContext
         Assert.Equal(["6 in", "8 in", "10 in"], page.FindAll(".tier-row h2").Select(h => h.TextContent.Trim()));
         var dowels = page.FindAll(".tier-row dl > div:last-child dd").Select(d => d.TextContent).ToList();
         Assert.Equal(["none", "5 × 10.7 cm", "6 × 10.7 cm"], dowels);
-        Assert.Contains("Inside: 11 dowels, 2 boards, 1 rod.", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Hidden inside: 11 dowels, 2 boards, 1 rod. 14 parts in all: count them in, and tell whoever cuts it the same count.", page.Find(".cake-facts .danger").TextContent.Trim(), StringComparison.Ordinal);
         Assert.Equal(11, page.FindAll(".inside-tray circle.dowel").Count);
         Assert.Contains("no proof of strength", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
     }
@@ -63,13 +66,35 @@ public sealed class OneCakePageTests : BunitContext
         Assert.DoesNotContain("417.25", page.Markup, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_comes_off_who_eats_and_the_owners_sentence_stand_on_its_page()
+    {
+        book.State = book.State with { Cookbook = Starter.Sample, Shop = book.State.Shop! with { Limits = new OwnLimits(false, "", null, "Made in a home kitchen.") } };
+        book.Write(
+            order with
+            {
+                MadeFrom = MadeFrom.Of(Starter.Sample), Eaters = new Eaters(true, false),
+                OnTop = new OnTop(new FreshFlowers([new OrderedFlower("foxglove", FlowerPut.Pick, Stems: 5)], "Tansy Lane"), [new OrderedTopping("topper")]),
+            },
+            "ines");
+        var page = Open();
+        Assert.Equal(["Take off before cutting:", "Children under 5 eat this.", "Hidden inside:"], page.FindAll(".danger b").Select(b => b.TextContent));
+        Assert.Contains("5 stems of foxglove, acrylic or wooden topper.", page.Find(".danger").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Foxglove: listed as poisonous, each stem in a pick, none in cake. From Tansy Lane.", page.Find(".cake-facts .tray").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Colorado State University Extension 7.237, table 1.", page.Find(".cake-facts .tray").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Ask your poison centre", page.Find(".cake-facts .tray").TextContent, StringComparison.Ordinal);
+        Assert.Equal(["Take off before eating: 5 stems of foxglove, acrylic or wooden topper.", "The owner's sentence: Made in a home kitchen."], page.FindAll("#contains .label-text").Select(l => l.TextContent).TakeLast(2));
+        Assert.Contains("On top: nothing 5 foxglove in picks, from Tansy Lane, acrylic or wooden topper", page.Find("#what-changed").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotMatch("(?i)\\b(safe|free from)\\b", page.Find(".cake-facts").TextContent);
+    }
+
     /// <summary>The golden order: its totals and loads are held against published figures in the domain's own tests.</summary>
     [Fact]
     public void Its_face_says_what_it_takes_and_the_working_stands_behind_a_tap_with_formula_and_source()
     {
         var page = Open();
         Assert.Contains("without the top tier 48 or 62", page.Find(".totals").TextContent, StringComparison.Ordinal);
-        Assert.Contains("11 dowels, 2 boards, 1 rod. Tell whoever cuts it.", page.FindAll(".danger")[^1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("11 dowels, 2 boards, 1 rod. 14 parts in all", page.FindAll(".danger")[^1].TextContent, StringComparison.Ordinal);
         Assert.Contains("Wooden dowel, 6 mm across, all cut to 10.7 cm.", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
         var facts = page.Find(".cake-facts .tray").TextContent;
         var mixed = BuildSheet.Of(order).Colours.Single();

@@ -1,0 +1,89 @@
+namespace Bakehouse.Web.TakeOrder;
+
+using Bakehouse.Domain.Dangers;
+using Bakehouse.Web.Shell;
+using Microsoft.AspNetCore.Components;
+
+/// <summary>Flowers and things on top, as somebody types them.</summary>
+public sealed partial class OnTopFields
+{
+    private static readonly IReadOnlyList<(ToppingUse Use, string Words)> Uses =
+        [(ToppingUse.Edible, "Eaten"), (ToppingUse.ContactOnly, "Comes off before eating"), (ToppingUse.Never, "Never on food")];
+
+    private ElementReference first;
+
+    /// <summary>What is typed.</summary>
+    [Parameter, EditorRequired]
+    public OnTopForm Form { get; set; } = default!;
+
+    /// <summary>Something was typed.</summary>
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    /// <summary>True if it was just unfolded: it comes into sight.</summary>
+    [Parameter]
+    public bool Comes { get; set; }
+
+    private IReadOnlyList<string> Off => TakeOff.Of(Form.Drawn);
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender && Comes)
+        {
+            await first.FocusAsync();
+        }
+    }
+
+    private static string NameOf(ToppingForm topping) => Topping.Of(topping.Topping)?.Name ?? topping.Topping;
+
+    private static MarkKind MarkOf(ToppingForm topping) => Topping.Of(topping.Topping)?.Use switch { ToppingUse.Edible => MarkKind.InTime, ToppingUse.ContactOnly => MarkKind.Tight, _ => MarkKind.Late };
+
+    private static string Says(ToppingForm topping) => Topping.Of(topping.Topping) switch
+    {
+        { Use: ToppingUse.ContactOnly } => "comes off before eating.",
+        { Use: ToppingUse.Edible, NeedsFridge: true } => "eaten; needs the fridge.",
+        { Use: ToppingUse.Edible } => "eaten; sold as food.",
+        { Why: var why } => $"never on food. {why}",
+        null => "not known.",
+    };
+
+    private Task Flowers()
+    {
+        Form.Flowers = !Form.Flowers;
+        if (Form.Flowers && Form.Kinds.Count == 0)
+        {
+            Form.Kinds.Add(new FlowerForm());
+        }
+
+        return Changed.InvokeAsync();
+    }
+
+    private Task Add()
+    {
+        Form.Kinds.Add(new FlowerForm());
+        return Changed.InvokeAsync();
+    }
+
+    private Task Drop(FlowerForm kind)
+    {
+        Form.Kinds.Remove(kind);
+        return Changed.InvokeAsync();
+    }
+
+    private Task Put(string topping)
+    {
+        if (topping.Length > 0)
+        {
+            Form.Toppings.Add(new ToppingForm { Topping = topping });
+        }
+
+        return Changed.InvokeAsync();
+    }
+
+    private Task Drop(ToppingForm topping)
+    {
+        Form.Toppings.Remove(topping);
+        return Changed.InvokeAsync();
+    }
+}
