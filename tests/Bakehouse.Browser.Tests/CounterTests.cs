@@ -101,6 +101,13 @@ public sealed class CounterTests(OpenShop open, ITestOutputHelper output) : ICla
         await page.Picture($"guests-{width}");
         await page.Locator(".for-guests").ScrollIntoViewIfNeededAsync();
         await page.Picture($"guests-builds-{width}");
+        await page.Locator("#tier-2").GetByRole(AriaRole.Button, new() { Name = "More" }).ClickAsync();
+        await page.GetByLabel("Tier 2: false tier").CheckAsync();
+        await page.GetByLabel("Tier 2: pillars in cm").FillAsync("6");
+        await Expect(page.Locator("#tier-2")).ToContainTextAsync("foam, coated, not eaten");
+        await Expect(page.Locator("#short")).ToBeVisibleAsync();
+        await page.Locator("#tier-2").ScrollIntoViewIfNeededAsync();
+        await page.Picture($"false-tier-{width}");
         await PagesTests.IsWhole(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
         await page.Context.CloseAsync();

@@ -6,6 +6,9 @@ using static System.FormattableString;
 /// <summary>What keeps what is special about a tier from fitting it.</summary>
 internal static class SpecialProblems
 {
+    /// <summary>Free height on pillars, cm: higher ones are furniture (common practice, no source).</summary>
+    private const int MostApart = 30;
+
     public static IEnumerable<Problem> Of(CakeTier tier, TierSpecial special, string where, CakeFigures figures)
     {
         var outline = special.Outline is { } o ? OutlineChecks.Of(o, where).ToList() : [];
@@ -64,6 +67,11 @@ internal static class SpecialProblems
         if (special.Paste is { } paste && paste.Millimetres is < 1 or > 10)
         {
             yield return new Problem(where, Invariant($"{special.Paste!.Value.Millimetres:0.#} mm"), "Sugar paste is rolled 1 to 10 mm thick; 3 to 5 are usual.", "Choose a thickness between.");
+        }
+
+        if (special.Separator.Centimetres > MostApart)
+        {
+            yield return new Problem(where, Invariant($"{special.Separator.Centimetres:0.#} cm"), Invariant($"Pillars are at most {MostApart} cm high."), "Make them shorter.");
         }
 
         if (special.FootBead.Centimetres > 5 || special.TopBead.Centimetres > 5)

@@ -63,8 +63,13 @@ internal sealed partial class CakeStepsMaker
         foreach (var tier in tiers)
         {
             var (fill, coat) = (Key(tier.Tier.Id, "fill"), Key(tier.Tier.Id, Coated));
-            fresh.Add(new Fresh(fill, Method.FreshFromFilling));
             ages.Add(new Age($"{coat}.keeps", coat, handedOver, coatKeeps, false));
+            if (tier.Tier.IsFalse)
+            {
+                continue;
+            }
+
+            fresh.Add(new Fresh(fill, Method.FreshFromFilling));
             for (var i = 1; i <= tier.Loads.Count; i++)
             {
                 var bake = Key(tier.Tier.Id, "bake", i);

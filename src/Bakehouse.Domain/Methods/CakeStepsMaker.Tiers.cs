@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Methods;
 
 using System.Globalization;
+using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 
@@ -13,7 +14,13 @@ internal sealed partial class CakeStepsMaker
         var f = Method.Outside(tier.Tier);
         var wrapped = tier.Loads.Select((pans, i) => BakeLoad(tier, pans, i + 1)).ToList();
         // Splitting and filling are one sitting: 4 min for two cuts, 10 for three fillings on the reference tier.
-        var cuts = tier.Tier.IsFalse ? 0 : tier.Tier.Layers - tier.Pans;
+        if (tier.Tier.IsFalse)
+        {
+            Foam(tier, onDrum);
+            return;
+        }
+
+        var cuts = tier.Tier.Layers - tier.Pans;
         var fill = Add(id, "fill", (4 * Math.Sqrt(f) * cuts / 2) + (10 * Math.Pow(f, 0.7) * Math.Max(1, tier.Build.Fillings) / 3.0));
         var crumb = Add(id, "crumb", Method.OperationOf("crumb").Minutes * Math.Pow(f, 0.8));
         var piece = ShelfRoom.OnBoard(tier.Tier, onDrum);
@@ -24,18 +31,29 @@ internal sealed partial class CakeStepsMaker
         }
 
         Wait(fill, crumb, "fill", "crumb", piece, height, least: tier.Filling.SettleMinutes);
-        if (order.Finish != Finish.SemiNaked)
-        {
-            var coat = Add(id, "coat", Method.OperationOf("coat").Minutes * Math.Pow(f, 0.8));
-            Wait(crumb, coat, "crumb", "coat", piece, height);
-        }
-
-        if (tier.Filling.Cooked && !tier.Tier.IsFalse)
+        Coat(tier, crumb, piece, height);
+        if (tier.Filling.Cooked)
         {
             foreach (var pot in Cooked(tier))
             {
                 Tubs(pot, fill, "filling", "fill");
             }
+        }
+    }
+
+    /// <summary>A false tier is coated like the others and nothing else: it takes no bowl, no oven and no filling.</summary>
+    private void Foam(TierPlan tier, bool onDrum) => Coat(
+        tier,
+        Add(tier.Tier.Id, "crumb", Method.OperationOf("crumb").Minutes * Math.Pow(Method.Outside(tier.Tier), 0.8)),
+        ShelfRoom.OnBoard(tier.Tier, onDrum),
+        ShelfRoom.HeightCm([tier.Tier]));
+
+    private void Coat(TierPlan tier, string crumb, Piece piece, int height)
+    {
+        if (order.Finish != Finish.SemiNaked)
+        {
+            var coat = Add(tier.Tier.Id, "coat", Method.OperationOf("coat").Minutes * Math.Pow(Method.Outside(tier.Tier), 0.8));
+            Wait(crumb, coat, "crumb", "coat", piece, height);
         }
     }
 
@@ -45,7 +63,7 @@ internal sealed partial class CakeStepsMaker
     /// </summary>
     private List<string> Cooked(TierPlan tier)
     {
-        var kind = tiers.Select(t => t.Filling.Id).Distinct().Order(StringComparer.Ordinal).ToList().IndexOf(tier.Filling.Id);
+        var kind = tiers.Where(t => !t.Tier.IsFalse).Select(t => t.Filling.Id).Distinct().Order(StringComparer.Ordinal).ToList().IndexOf(tier.Filling.Id);
         var millilitres = tiers.Where(t => !t.Tier.IsFalse && t.Filling.Id == tier.Filling.Id).Sum(t => t.Build.Filling.Millilitres);
         var pots = (int)Math.Max(1, Math.Ceiling(millilitres / (double)Places.PotMillilitres));
         var keys = Enumerable.Range(1, pots).Select(i => Key(null, "filling", (100 * kind) + i)).ToList();
@@ -91,14 +109,15 @@ internal sealed partial class CakeStepsMaker
 
         foreach (var tier in tiers)
         {
-            Tubs(colour, Key(tier.Tier.Id, "fill"), "colour", "fill");
+            var first = tier.Tier.IsFalse ? "crumb" : "fill";
+            Tubs(colour, Key(tier.Tier.Id, first), "colour", first);
         }
     }
 
     /// <summary>The largest tier is filled and crumb coated first: a habit of order, not a wait.</summary>
     private void LargestFirst(string operation)
     {
-        var ordered = tiers.OrderByDescending(t => t.Tier.Diameter).ThenBy(t => t.Tier.Id).Select(t => Key(t.Tier.Id, operation)).ToList();
+        var ordered = tiers.Where(t => operation != "fill" || !t.Tier.IsFalse).OrderByDescending(t => t.Tier.Diameter).ThenBy(t => t.Tier.Id).Select(t => Key(t.Tier.Id, operation)).ToList();
         foreach (var (from, to) in ordered.Zip(ordered.Skip(1)))
         {
             holds.Add(new Hold($"{from}>{to}", from, to, 1, 0, [Places.Whenever], null));

@@ -101,6 +101,7 @@ public static class Method
         new("filling", "fill", "It must be cold before it goes between layers.", new WaitIn("tubs", 120, 3 * Day)),
         new("buttercream", "colour", "Buttercream is coloured while it is soft.", new WaitIn("none", 0, 60), new WaitIn("tubs", 0, 2 * Day)),
         new("colour", "fill", "Cream stands covered until it is used.", new WaitIn("none", 0, 120), new WaitIn("tubs", 0, 3 * Day)),
+        new("colour", "crumb", "Cream stands covered until it is used.", new WaitIn("none", 0, 120), new WaitIn("tubs", 0, 3 * Day)),
         new("fill", "crumb", "It settles, so that no air pushes the coat off later.", new WaitIn("fridge", 30, Day)),
         new("crumb", "coat", "The crumb coat must be set, or crumbs come through.", new WaitIn("fridge", 30, Day), new WaitIn("freezer", 15, 60)),
         new("coat", "stack", "At least two hours cold before it carries anything.", new WaitIn("fridge", 120, 2 * Day)),

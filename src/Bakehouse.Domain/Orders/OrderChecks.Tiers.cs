@@ -106,7 +106,7 @@ public static partial class OrderChecks
         {
             yield return new Problem(field, height, Invariant($"{tier.Layers} layers with their fillings need {BuildProblems.Least(tier, CakeFigures.Usual).Centimetres:0.#} cm."), "Take fewer layers or more height.");
         }
-        else if (layers && tier.Height.Millimetres / tier.Layers > CakeFigures.Usual.PanDepths.Max().Millimetres + 0.5m)
+        else if (layers && !tier.IsFalse && tier.Height.Millimetres / tier.Layers > CakeFigures.Usual.PanDepths.Max().Millimetres + 0.5m)
         {
             yield return new Problem(field, height, Invariant($"A layer would be {tier.Height.Centimetres / tier.Layers:0.#} cm; the deepest pan is {CakeFigures.Usual.PanDepths.Max().Centimetres:0.#} cm."), "Take more layers or less height.");
         }
@@ -115,7 +115,11 @@ public static partial class OrderChecks
     private static IEnumerable<Problem> Fits(CakeTier tier, int index, Order order, Shop shop, string field, string size)
     {
         var pan = PanCode.Of(tier.Shape);
-        if (tier.Shape is not Round && !shop.Ovens.Any(o => DeckFit.Pans(o, pan) > 0))
+        if (tier.IsFalse)
+        {
+            // Foam sees no oven.
+        }
+        else if (tier.Shape is not Round && !shop.Ovens.Any(o => DeckFit.Pans(o, pan) > 0))
         {
             yield return new Problem(field, size, $"No oven takes a pan of {TierNames.Of(tier.Shape)}.", "Choose a smaller tier, or bake it in parts and write that into Notes.");
         }

@@ -77,7 +77,7 @@ public static partial class OrderChecks
             yield break;
         }
 
-        var made = order.Tiers
+        var made = order.Tiers.Where(t => !t.IsFalse)
             .SelectMany(t => ((string?, IReadOnlyList<string>)[])[(Sponge.Of(t.Sponge)?.Name, Sponge.Of(t.Sponge)?.Has ?? []), (Filling.Of(t.Filling)?.Name, t.Layers > 1 ? Filling.Of(t.Filling)?.Has ?? [] : [])])
             .Append(("Buttercream for the coat", Filling.Of("buttercream")!.Has))
             .DistinctBy(m => m.Item1, StringComparer.Ordinal);

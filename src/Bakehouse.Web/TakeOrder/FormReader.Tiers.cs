@@ -29,9 +29,11 @@ public sealed partial class FormReader
     {
         var stands = orders?.SelectMany(o => o.Tiers).FirstOrDefault(t => t.Id == tier.Id);
         var kept = stands?.Special is { } s ? s with { LayerHeights = stands.Height == height && stands.Layers == layers ? s.LayerHeights : [] } : null;
+        var apart = tier.Apart.Trim().Length == 0 ? 0 : Figure(field, tier.Apart, 0, "cm on pillars");
+        var special = (kept ?? Plain) with { Outline = null, IsFalse = tier.IsFalse, Separator = Length.FromCentimetres(apart) };
         if (tier.Outline == OutlineKind.Round)
         {
-            return kept is null || kept with { Outline = null, LayerHeights = Plain.LayerHeights } == Plain ? null : kept with { Outline = null };
+            return special == Plain ? null : special;
         }
 
         Length? deep = null;
@@ -41,6 +43,6 @@ public sealed partial class FormReader
             deep = shop.Settings.Inches ? Length.FromInches(figure) : Length.FromCentimetres(figure);
         }
 
-        return (kept ?? new TierSpecial()) with { Outline = new Outline(tier.Outline, wide, deep, kept?.Outline?.Lobes ?? Petal.UsualLobes, tier.Outline == OutlineKind.Sign ? tier.Sign.Trim().ToUpperInvariant() : "") };
+        return special with { Outline = new Outline(tier.Outline, wide, deep, kept?.Outline?.Lobes ?? Petal.UsualLobes, tier.Outline == OutlineKind.Sign ? tier.Sign.Trim().ToUpperInvariant() : "") };
     }
 }

@@ -44,6 +44,9 @@ public partial class OneTier
         var kind => $" {TierNames.Word(kind)}",
     };
 
+    /// <summary>True while what few tiers need is shown.</summary>
+    private bool more;
+
     private Task Paint(ColourForm colour, string name)
     {
         colour.Name = name;

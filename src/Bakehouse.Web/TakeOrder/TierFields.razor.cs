@@ -65,7 +65,7 @@ public sealed partial class TierFields
         return Changed.InvokeAsync();
     }
 
-    /// <summary>Round tiers of those sizes, top first, like the tiers that were there, from the bottom up; each keeps its id.</summary>
+    /// <summary>Round tiers of those sizes, top first, all eaten and none apart, else like the tiers that were there, from the bottom up; each keeps its id.</summary>
     internal static IList<TierForm> Built(IList<TierForm> tiers, IReadOnlyList<int> build)
     {
         var before = tiers.Reverse().ToList();

@@ -30,6 +30,12 @@ public sealed class TierForm
 
     public IList<ColourForm> Colours { get; set; } = [new()];
 
+    /// <summary>Foam: coated, not eaten.</summary>
+    public bool IsFalse { get; set; }
+
+    /// <summary>Free height below it on pillars, in centimetres; "" where it stands on the tier below.</summary>
+    public string Apart { get; set; } = "";
+
     internal static TierForm Of(CakeTier tier, bool inches) => new()
     {
         Id = tier.Id,
@@ -41,6 +47,8 @@ public sealed class TierForm
         Layers = tier.Layers.ToString(CultureInfo.InvariantCulture),
         Sponge = tier.Sponge,
         Filling = tier.Filling,
+        IsFalse = tier.IsFalse,
+        Apart = tier.Special is { Separator.Millimetres: > 0 } apart ? apart.Separator.Centimetres.ToString("0.##", CultureInfo.InvariantCulture) : "",
         Colours = [.. tier.Colours.Select(c => new ColourForm { Name = c.Name, Swatch = c.Swatch, Share = (c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture) })],
     };
 }

@@ -93,6 +93,19 @@ public sealed class OrderEntryTests
     }
 
     [Fact]
+    public async Task A_tier_of_foam_and_one_on_pillars_are_planned_as_they_are_built()
+    {
+        using var disk = new BookOnDisk();
+        var order = BookOnDisk.Order(inches: [10, 8, 6]);
+        var answer = await disk.Write(order with { Tiers = [order.Tiers[0], order.Tiers[1] with { Special = new TierSpecial { IsFalse = true } }, order.Tiers[2] with { Special = new TierSpecial { Separator = Length.FromCentimetres(6) } }] });
+        Assert.True(answer.Kind == AnswerKind.Accepted, string.Join(" ", answer.Problems));
+        var state = disk.Book.State;
+        Assert.Equal(["crumb", "coat"], state.Week!.Steps.Where(s => s.Tier == order.Tiers[1].Id.ToString("N")).Select(s => s.Name));
+        var verdict = Judge.Examine(state.Week, state.Wall!.From(state.Week.Epoch));
+        Assert.True(verdict.Feasible, string.Join("; ", verdict.Breaches.Take(3).Select(b => b.Sentence)));
+    }
+
+    [Fact]
     public async Task Two_people_save_at_once_and_the_second_sees_what_stands()
     {
         using var disk = new BookOnDisk();
