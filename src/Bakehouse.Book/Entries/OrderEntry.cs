@@ -115,7 +115,7 @@ internal static class OrderEntry
         var full = DayCaps.Against(after, before, desk.State.Orders, desk.Shop, owner);
         var recipes = desk.State.CookbookOf(after);
         List<Problem> problems = [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner, recipes), .. full is null ? (Problem[])[] : [full]];
-        Problem?[] money = problems.Count > 0 ? [] : [FloorPrice.Against(after, before, recipes, desk.Shop, owner), YearlyCap.Against(after, before, desk.State.Orders, desk.Shop)];
+        Problem?[] money = problems.Count > 0 ? [] : [FloorPrice.Against(after, before, recipes, desk.Shop, owner), YearlyCap.Against(after, before, desk.State.Orders, desk.Shop, owner)];
         return [.. problems, .. money.OfType<Problem>()];
     }
 

@@ -49,7 +49,7 @@ public static class CakeParts
     /// <summary>What is eaten of the things on top; where on the cake they lie nobody has said, so they count for each tier.</summary>
     private static IEnumerable<CakePart> OnTop(Order order) => (order.OnTop?.Toppings ?? [])
         .Select(t => Topping.Of(t.Topping)).OfType<Topping>().Where(t => t.Use == ToppingUse.Edible)
-        .Select(t => new CakePart(t.Id, t.Name, Mass.FromGrams(0)));
+        .Select(t => new CakePart(t.Id, $"{t.Name} (recipe {t.Id})", Mass.FromGrams(0)));
 
     private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, CakeFigures figures)
     {

@@ -70,21 +70,24 @@ public sealed record YearlyCap(int Year, decimal Booked, decimal Asked, decimal 
         return new YearlyCap(year, others.Sum(o => o.Price?.Amount ?? 0), asked, cap, [.. others.Where(o => o.Price is null).Select(o => o.Number).Order()]);
     }
 
-    /// <summary>Told where an order that is taken goes above the cap; null if there is room, or if it stood there at no lower price already.</summary>
+    /// <summary>
+    /// Told where an order that is taken goes above the cap, or has no price to count; null if there is room, or if it stood so already.
+    /// </summary>
     /// <param name="before">The version that stands, or null.</param>
-    public static Problem? Against(Order after, Order? before, IReadOnlyList<Order> orders, Shop shop)
+    /// <param name="owner">True if the owner writes it: what is booked in a year is told to her alone.</param>
+    public static Problem? Against(Order after, Order? before, IReadOnlyList<Order> orders, Shop shop, bool owner)
     {
-        if (!IsTaken(after) || after.Price is not { Amount: var amount } || Of(after, amount, orders, shop) is not { IsOver: true } year)
+        if (!IsTaken(after) || Of(after, after.Price?.Amount ?? 0, orders, shop) is not { } year)
         {
             return null;
         }
 
-        var stood = before is not null && IsTaken(before) && before.Handover.At.Year == year.Year && before.Price?.Amount >= amount;
-        return stood ? null : new Problem(
-            "Price",
-            Text(amount),
-            $"{Text(year.Together)} would be booked for {year.Year}; your yearly cap is {Text(year.Cap)}, and {Text(Math.Max(0, year.Cap - year.Booked))} of it is left.",
-            "Don't take it for this year, or change the cap under Shop.");
+        var stood = before is not null && IsTaken(before) && before.Handover.At.Year == year.Year && (before.Price?.Amount ?? 0) >= year.Asked && (before.Price is null || after.Price is not null);
+        return stood ? null
+            : after.Price is null ? new Problem("Price", "", "There is a yearly cap, and it counts agreed prices: this cake has none.", "Agree a price first.")
+            : !year.IsOver ? null
+            : owner ? new Problem("Price", Text(year.Asked), $"{Text(year.Together)} would be booked for {year.Year}; your yearly cap is {Text(year.Cap)}, and {Text(Math.Max(0, year.Cap - year.Booked))} of it is left.", "Don't take it for this year, or change the cap under Shop.")
+            : new Problem("Price", Text(year.Asked), $"With it the owner's cap for {year.Year} would be passed.", "Ask the owner, or offer a day of another year.");
     }
 
     private static bool IsTaken(Order order) => order.Stage is Stage.Booked or Stage.InWork or Stage.Ready or Stage.HandedOver;

@@ -39,7 +39,7 @@ public sealed partial class FormReader(Shop shop, Instant now, bool owner, IRead
             .Concat(full is null ? [] : [full])
             .Select(p => FieldNames.OnPage(p, form.Tiers.Count))
             .Where(p => !unread.Contains(p.Where) && !(p.Where == "when" && (unread.Contains("day") || unread.Contains("hour")))));
-        Problem?[] money = problems.Count > 0 ? [] : [FloorPrice.Against(order, before, recipes?.Invoke(before ?? order) ?? Cookbook.Empty, shop, owner), YearlyCap.Against(order, before, orders ?? [], shop)];
+        Problem?[] money = problems.Count > 0 ? [] : [FloorPrice.Against(order, before, recipes?.Invoke(before ?? order) ?? Cookbook.Empty, shop, owner), YearlyCap.Against(order, before, orders ?? [], shop, owner)];
         problems.AddRange(money.OfType<Problem>().Select(p => FieldNames.OnPage(p, form.Tiers.Count)));
 
         return problems.Count == 0 ? (order, []) : (null, [.. problems]);

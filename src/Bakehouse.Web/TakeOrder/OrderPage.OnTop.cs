@@ -24,14 +24,17 @@ public sealed partial class OrderPage
         : OwnLimitChecks.Cold(Draft, Shop).Select(p => Of(p, Verdict.Refuse))
             .Concat(Draft.OnTop is { } top ? OnTopChecks.Stops(top, Draft.Eaters).Select(p => Of(p, Topping.All.Any(t => t.Use == ToppingUse.Never && t.Name == p.Value) ? Verdict.Refuse : Verdict.NotKnown)) : [])
             .Concat(Draft.Eaters is { } eaters ? Questions?.Stops(eaters, IsOwner).Select(p => Of(p, Verdict.NotKnown)) ?? [] : [])
+            .Concat(Year is { IsOver: true } year && YearlyCap.Against(Dated with { Stage = Stage.Booked, Price = new AgreedPrice(year.Asked) }, InBook, Book.State.Orders, Shop, IsOwner) is { } over ? [Of(over, Verdict.Refuse)] : [])
             .FirstOrDefault();
 
     /// <summary>What is booked for the year with this cake; null where the owner has set no cap.</summary>
     private YearlyCap? Year => YearlyCap.Of(
-        Draft with { Handover = Draft.Handover with { At = When ?? Now } },
+        Dated,
         decimal.TryParse(Form.Price.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var agreed) ? agreed : Price?.Asked ?? 0,
         Book.State.Orders,
         Shop);
+
+    private Order Dated => Draft with { Handover = Draft.Handover with { At = When ?? Now } };
 
     private static Weighed Of(Problem problem, Verdict verdict) => new("", verdict, problem.Sentence, problem.Try);
 }

@@ -51,7 +51,7 @@ public sealed class OwnLimitsTests
         var year = YearlyCap.Of(Asked, 420, Booked, Home)!;
         Assert.Equal((2026, 46_800m, 47_220m, 94), (year.Year, year.Booked, year.Together, year.Percent));
         Assert.Equal((true, false), (year.IsNear, year.IsOver));
-        Assert.Null(YearlyCap.Against(Asked, null, Booked, Home));
+        Assert.Null(YearlyCap.Against(Asked, null, Booked, Home, owner: true));
     }
 
     [Theory]
@@ -59,9 +59,24 @@ public sealed class OwnLimitsTests
     [InlineData("3200.01", true)]
     public void Above_the_cap_it_is_refused_with_what_is_left(string price, bool refused)
     {
-        var problem = YearlyCap.Against(Asked with { Price = new AgreedPrice(decimal.Parse(price, System.Globalization.CultureInfo.InvariantCulture)) }, null, Booked, Home);
+        var problem = YearlyCap.Against(Asked with { Price = new AgreedPrice(decimal.Parse(price, System.Globalization.CultureInfo.InvariantCulture)) }, null, Booked, Home, owner: true);
         Assert.Equal(refused, problem is not null);
         Assert.Equal(refused, problem?.Sentence == "50,000.01 would be booked for 2026; your yearly cap is 50,000, and 3,200 of it is left.");
+    }
+
+    [Fact]
+    public void Her_figures_are_told_to_her_alone_and_what_has_no_price_can_not_be_counted()
+    {
+        var told = YearlyCap.Against(Asked with { Price = new AgreedPrice(4_000) }, null, Booked, Home, owner: false)!;
+        Assert.Equal("With it the owner's cap for 2026 would be passed.", told.Sentence);
+        Assert.DoesNotContain("000", told.Sentence + told.Try, StringComparison.Ordinal);
+        var unpriced = Asked with { Price = null };
+        Assert.Contains("this cake has none", YearlyCap.Against(unpriced, null, Booked, Home, owner: true)!.Sentence, StringComparison.Ordinal);
+        Assert.Null(YearlyCap.Against(unpriced with { Stage = Stage.Kept }, null, Booked, Home, owner: true));
+        Assert.Null(YearlyCap.Against(unpriced, null, Booked, SampleBakery.Shop, owner: true));
+        // Taken before there was a cap: nobody is held up by it; a price that is struck out is asked for.
+        Assert.Null(YearlyCap.Against(unpriced with { Notes = "later" }, unpriced, Booked, Home, owner: true));
+        Assert.NotNull(YearlyCap.Against(unpriced, Asked, Booked, Home, owner: true));
     }
 
     [Fact]
@@ -82,9 +97,9 @@ public sealed class OwnLimitsTests
     public void What_stood_above_a_lowered_cap_is_not_asked_again_until_it_costs_more()
     {
         var low = Home with { Limits = Home.Limits! with { YearlyCap = 100 } };
-        Assert.Null(YearlyCap.Against(Asked with { Notes = "later" }, Asked, Booked, low));
-        Assert.NotNull(YearlyCap.Against(Asked with { Price = new AgreedPrice(421) }, Asked, Booked, low));
-        Assert.NotNull(YearlyCap.Against(Asked, Asked with { Stage = Stage.Enquiry }, Booked, low));
+        Assert.Null(YearlyCap.Against(Asked with { Notes = "later" }, Asked, Booked, low, owner: true));
+        Assert.NotNull(YearlyCap.Against(Asked with { Price = new AgreedPrice(421) }, Asked, Booked, low, owner: true));
+        Assert.NotNull(YearlyCap.Against(Asked, Asked with { Stage = Stage.Enquiry }, Booked, low, owner: true));
     }
 
     [Fact]

@@ -143,11 +143,16 @@ public sealed class OnTopTests : CounterContext
         page.FindAll("fieldset.tier select")[1].Change("raspberry-jam");
         Assert.NotEqual("Not this", page.Find(".answer-word").TextContent.Trim());
         Type(page, "price", "3200.01");
+        Assert.Equal("Not this", page.Find(".answer-word").TextContent.Trim());
         Tap(page, "Take the order");
         Assert.Contains("your yearly cap is 50,000, and 3,200 of it is left", page.Find(".problems").TextContent, StringComparison.Ordinal);
 
         var counter = Filled("24/10", "14");
         Type(counter, "price", "420");
         Assert.Equal("With this cake 94 % of the owner's yearly cap is booked.", counter.Find(".cap-line").TextContent.Trim());
+        Type(counter, "price", "3200.01");
+        Tap(counter, "Take the order");
+        Assert.Contains("With it the owner's cap for 2026 would be passed.", counter.Find(".problems").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("50,000", counter.Markup, StringComparison.Ordinal);
     }
 }
