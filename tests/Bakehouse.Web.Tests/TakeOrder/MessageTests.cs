@@ -82,6 +82,10 @@ public sealed class MessageTests
     [InlineData("lemon on top, chocolate below", "They name 2 sponges: lemon, chocolate.")]
     [InlineData("a 20 cm cake", "20 cm is not in the shop's unit.")]
     [InlineData("We have no allergies.", "They write “We have no allergies.”. Ask, and tap None told yourself.")]
+    [InlineData("with some fresh white roses on it", "Fresh flowers are named. Ask which and who brings them, and write them under On top.")]
+    [InlineData("our florist brings peonies", "Fresh flowers are named. Ask which and who brings them, and write them under On top.")]
+    [InlineData("it is her second birthday", "Small children, or somebody pregnant or old, may eat of it. Ask, and tick it under Who eats.")]
+    [InlineData("a few toddlers are coming", "Small children, or somebody pregnant or old, may eat of it. Ask, and tick it under Who eats.")]
     public void What_a_person_must_decide_is_named(string said, string again) => Assert.Contains(again, Read(said).LookAgain);
 
     /// <summary>Neither "no allergies" nor silence ever answers the question; a word about one always fills it.</summary>

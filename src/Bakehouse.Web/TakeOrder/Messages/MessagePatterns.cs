@@ -54,6 +54,14 @@ internal static partial class MessagePatterns
     [GeneratedRegex(@"\b(?:no|none|not|nobody|without)\b[^.!?\n]{0,30}allerg", Any, 1000)]
     public static partial Regex NoAllergies();
 
+    /// <summary>"with fresh flowers", "our florist brings them".</summary>
+    [GeneratedRegex(@"\b(?:fresh|real|live)\s+(?:\w+\s+)?(?:flowers?|roses|blooms?)\b|\bflorist", Any, 1000)]
+    public static partial Regex FreshFlowers();
+
+    /// <summary>"toddlers", "small children", "her third birthday", "pregnant".</summary>
+    [GeneratedRegex(@"\b(?:toddlers?|bab(?:y|ies)|pregnan\w+|elderly|care\s+home|(?:small|little|young)\s+(?:children|kids|ones))\b|\b(?:first|second|third|fourth|1st|2nd|3rd|4th)\s+birthday\b", Any, 1000)]
+    public static partial Regex WhoEats();
+
     [GeneratedRegex(@"\bdeliver", Any, 1000)]
     public static partial Regex Delivered();
 

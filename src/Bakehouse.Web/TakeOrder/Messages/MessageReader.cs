@@ -38,11 +38,26 @@ public sealed class MessageReader(Shop shop, LocalDate today)
         var plain = phones.Aggregate(text, (t, p) => t.Replace(p, new string(' ', p.Length), StringComparison.Ordinal));
         var allergies = Sentences(text).Where(s => MessagePatterns.Allergic().IsMatch(s)).ToList();
         var (sponge, filling) = Flavour(plain);
+        again.AddRange(Dangers(plain));
         var way = HowItLeaves(plain);
         return (new MessageRead(
             text, Day(plain), Hour(plain), Count(plain), Sizes(plain), TierCount(plain), sponge, filling,
             Avoided(allergies), Told(allergies), way, way == Way.Deliver ? Where(text) : "", Name(text), One(phones, "telephone numbers", p => p) ?? "",
             MessagePatterns.Inscription().Match(text).Groups["words"].Value.Trim(), [.. again]), null);
+    }
+
+    /// <summary>What a message only hints at is asked, never filled in.</summary>
+    private static IEnumerable<string> Dangers(string text)
+    {
+        if (MessagePatterns.FreshFlowers().IsMatch(text))
+        {
+            yield return "Fresh flowers are named. Ask which and who brings them, and write them under On top.";
+        }
+
+        if (MessagePatterns.WhoEats().IsMatch(text))
+        {
+            yield return "Small children, or somebody pregnant or old, may eat of it. Ask, and tick it under Who eats.";
+        }
     }
 
     private LocalDate? Day(string text)
