@@ -112,4 +112,24 @@ public sealed class CounterTests(OpenShop open, ITestOutputHelper output) : ICla
         await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
         await page.Context.CloseAsync();
     }
+
+    /// <summary>More guests on a cake that was agreed: its tiers stay, and what is cut beside it is said at once.</summary>
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task More_guests_than_the_tiers_serve_are_said_at_once(int width, int height)
+    {
+        var page = await open.Shop.At("Ines", "/cakes/405", width, height);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Change the order" }).ClickAsync();
+        await page.WaitForURLAsync("**/order/**");
+        await Expect(page.Locator("#name")).Not.ToHaveValueAsync("");
+        await page.Locator("#count").FillAsync("85");
+        await Expect(page.Locator("#short")).ToContainTextAsync("25 short of 85");
+        await Expect(page.Locator("#short")).ToContainTextAsync("The tiers stay.");
+        await page.Locator("#short").ScrollIntoViewIfNeededAsync();
+        await page.Picture($"more-guests-{width}");
+        await PagesTests.IsWhole(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
 }

@@ -3,6 +3,7 @@ namespace Bakehouse.Web.TakeOrder;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
 
 /// <summary>Builds that are asked for most, top first, in inches and in centimetres (common practice, no source).</summary>
 public static class Builds
@@ -50,6 +51,10 @@ public static class Builds
         .Select(b => (Build: b, Portions: Sheet(b, inches, figures).Portions(portions.Cut)))
         .Where(b => b.Portions >= portions.Count)
         .OrderBy(b => b.Portions).Select(b => Tiers(b.Build, inches)).FirstOrDefault();
+
+    /// <summary>Cutting cakes that serve what an order lacks, the better one first; empty if none can be made here.</summary>
+    public static IReadOnlyList<CuttingCake> Beside(Order order, int missing, Shop shop) => order.Tiers.Count == 0 || missing < 1 ? []
+        : CuttingCake.For(missing, order.Portions.Cut, order.Tiers[0], shop.Settings.Inches, CakeFigures.Of(shop), t => OrderChecks.OfTiers(order with { Tiers = [t] }, shop).Count == 0);
 
     /// <summary>Plain tiers of those diameters, bottom first.</summary>
     public static IReadOnlyList<CakeTier> Plain(IReadOnlyList<Length> diameters) => [.. diameters.Select((d, i) => Plain(i, d))];

@@ -104,7 +104,7 @@ public partial class OrderAnswer
 
     private string DayItself => Answer is null ? "" : $" The day itself: {Says.Word(Answer).ToLowerInvariant()}, {Planned.TrimEnd('.')}.";
 
-    private string Second => Against is { } avoid ? avoid.Try + DayItself : Few is not null ? "Take a larger cake, or tell the customer." + DayItself : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
+    private string Second => Against is { } avoid ? avoid.Try + DayItself : Few is not null ? "What can be done stands under How many." + DayItself : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
 

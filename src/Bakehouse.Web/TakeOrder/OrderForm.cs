@@ -121,6 +121,17 @@ public sealed class OrderForm
         return form;
     }
 
+    /// <summary>A cutting cake beside an order, for what the customer knows is missing there: its day, hour, way, flavour and coat; allergies are asked again.</summary>
+    public static OrderForm Beside(Order order, CuttingCake cake, Shop shop)
+    {
+        var (form, stands) = (Again(order, shop), Of(order, shop));
+        (form.Day, form.Hour, form.CutDay, form.CutHour) = (stands.Day, stands.Hour, stands.CutDay, stands.CutHour);
+        (form.ByGuests, form.Guests, form.KeepsTop, form.Count) = (false, "", false, order.ShortTold.ToString(CultureInfo.InvariantCulture));
+        (form.Decoration, form.OnTop, form.Notes) = (Decoration.Simple, new OnTopForm(), string.Create(CultureInfo.InvariantCulture, $"Cut in the kitchen beside order {order.Number}."));
+        form.Tiers = OwnIds([TierForm.Of(cake.Tier, shop.Settings.Inches)]);
+        return form;
+    }
+
     /// <summary>Fills in the build of a house cake; as many portions as it has where no number was said.</summary>
     public void Take(HouseCake cake, Shop shop)
     {

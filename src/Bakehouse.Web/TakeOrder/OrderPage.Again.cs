@@ -10,6 +10,13 @@ public sealed partial class OrderPage
     [SupplyParameterFromQuery]
     public int? Again { get; set; }
 
+    /// <summary>True if a cutting cake beside that order is asked for, from the address.</summary>
+    [SupplyParameterFromQuery]
+    public bool Beside { get; set; }
+
+    /// <summary>The form of that order's cake, or of what is cut beside it.</summary>
+    private OrderForm FormOf(Order order) => Beside && Builds.Beside(order, order.ShortTold, Shop) is [var cake, ..] ? OrderForm.Beside(order, cake, Shop) : OrderForm.Again(order, Shop);
+
     private Order? Asks => Again is { } number && Id is null ? Book.State.Orders.FirstOrDefault(o => o.Number == number) : null;
 
     /// <summary>Day and hour that were said already stay; what else was typed comes back by a tap.</summary>

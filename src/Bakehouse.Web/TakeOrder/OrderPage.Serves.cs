@@ -17,6 +17,12 @@ public sealed partial class OrderPage
     /// <summary>The same cake, larger, where it serves fewer than asked; null where nothing is missing or none can be made here.</summary>
     private IReadOnlyList<CakeTier>? Larger { get; set; }
 
+    /// <summary>What could be cut beside it, the better one first.</summary>
+    private IReadOnlyList<CuttingCake> Cutting { get; set; } = [];
+
+    /// <summary>True if its tiers were agreed: more guests change none of them.</summary>
+    private bool TiersStand => InBook is { } order && Stages.IsPlanned(order.Stage);
+
     /// <summary>Builds that serve the guests as typed; empty while portions are typed.</summary>
     private IReadOnlyList<GuestBuild> ForGuests { get; set; } = [];
 
@@ -29,7 +35,8 @@ public sealed partial class OrderPage
     {
         var asked = Wanted is { } count && count <= OrderChecks.MostPortions ? new Portions(count, Form.Cut) : null;
         Serves = Sheet is null || Behind || asked is null ? null : Serves.Of(Sheet, asked, Form.ByGuests && Form.KeepsTop);
-        Larger = IsShort is null ? null
+        Cutting = Serves is { Missing: > 0 and var missing } ? Builds.Beside(Draft with { Portions = asked! }, missing, Shop) : [];
+        Larger = IsShort is null || TiersStand ? null
             : NextSize.For(Draft with { Portions = asked!, Guests = Form.ReadGuests }, Length.FromInches(1), CakeFigures.Of(Shop), tiers => OrderChecks.OfTiers(Draft with { Tiers = tiers }, Shop).Count == 0);
         ForGuests = Form.ByGuests && asked is not null ? [.. Reached(asked).Select(r => Build(r, asked))] : [];
     }

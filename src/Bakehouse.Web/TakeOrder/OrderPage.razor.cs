@@ -120,7 +120,8 @@ public sealed partial class OrderPage : IAsyncDisposable
         if (Asks is { } again)
         {
             // Kept before the address is left, so that a reload does not begin it once more.
-            LayAside(OrderForm.Again(again, Shop));
+            (Taken, Asking, Moving) = (null, null, null);
+            LayAside(FormOf(again));
             await WriteDraft(JsonSerializer.Serialize(Form));
             Navigation.NavigateTo("/order", replace: true);
         }

@@ -3,6 +3,8 @@ namespace Bakehouse.Web.Tests.TakeOrder;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Bunit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 /// <summary>From guests to tiers at the counter, and a cake that serves fewer than were asked for.</summary>
 public sealed class GuestsTests : CounterContext
@@ -81,5 +83,39 @@ public sealed class GuestsTests : CounterContext
         Assert.False(page.Find("#short-told").HasAttribute("checked"));
         Tap(page, "Take the order");
         Assert.Empty(Book.State.Orders);
+    }
+
+    /// <summary>Sixty guests become eighty-five on 6+8+10 with the top kept: 23 fingers short, the tiers stay, a slab is cut beside it.</summary>
+    [Fact]
+    public void More_guests_leave_the_tiers_and_a_cutting_cake_follows_with_one_tap()
+    {
+        var sixty = new Guests(60, Occasion.Other, Serving.Plated, KeepsTop: true);
+        var order = Book.Write(Bakehouse.Testing.Cakes.Good() with { Portions = new Portions(60, Cut.Coffee), Guests = sixty }, "wren").Order!;
+        var change = Open(order.Id);
+        Type(change, "count", "85");
+        var said = change.Find("#short").TextContent;
+        Assert.Contains("Serves 62, 12 on the top tier kept: 23 short of 85.", said, StringComparison.Ordinal);
+        Assert.Contains("The tiers stay.", said, StringComparison.Ordinal);
+        Assert.True(said.Contains("serves 54: it is taken next", StringComparison.Ordinal), said);
+        Assert.Contains("gives 24: too tight", said, StringComparison.Ordinal);
+        change.Find("#short-told").Change(true);
+        Tap(change, "Write the change");
+        var changed = Book.State.Orders.Single();
+        Assert.Equal((order.Version + 1, 85, 23), (changed.Version, changed.Guests!.Invited, changed.ShortTold));
+        Assert.Equal(order.Tiers.Select(t => t.Diameter), changed.Tiers.Select(t => t.Diameter));
+
+        var link = change.Find("a.main").GetAttribute("href")!;
+        Assert.Equal($"/order?again={changed.Number}&beside=true", link);
+        Services.GetRequiredService<NavigationManager>().NavigateTo(link);
+        var slab = Open();
+        Assert.Equal("23", slab.Find("#count").GetAttribute("value"));
+        Assert.Contains("13×9", slab.Find(".cake-side h2").TextContent, StringComparison.Ordinal);
+        Tap(slab, "Take the order");
+        Assert.Contains("allergies", slab.Find(".problems").TextContent, StringComparison.Ordinal);
+        Tap(slab, "None told");
+        Tap(slab, "Take the order");
+        var beside = Book.State.Orders.Single(o => o.Id != order.Id);
+        Assert.Equal((order.Handover.At, order.Customer), (beside.Handover.At, beside.Customer));
+        Assert.Equal(order.Tiers[0].Sponge, Assert.Single(beside.Tiers).Sponge);
     }
 }
