@@ -4,6 +4,7 @@ using Bakehouse.Book.Entries;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Freezer;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
@@ -72,7 +73,9 @@ internal static class Deeds
         int[] inches = shop.Happens(50) && bottom > 0 ? [Sizes[bottom], Sizes[bottom - 1]] : [Sizes[bottom]];
         return new Order(
             shop.NewId(), 0, 0, stage, new Customer($"Guest {shop.Between(1, 9999)}", "+442079460182"),
-            new Handover(Way.Collect, Day(shop) + new LocalTime(shop.Between(11, 15), 0), "", 0), null, new Portions(20, Cut.Dessert),
+            new Handover(Way.Collect, Day(shop) + new LocalTime(shop.Between(11, 15), 0), "", 0), null,
+            // Never more than it serves: nobody was told that some are missing.
+            new Portions(Math.Min(20, inches.Sum(i => PortionChart.Usual.Of(Length.FromInches(i), Cut.Dessert))), Cut.Dessert),
             [.. inches.Select(i => new CakeTier(shop.NewId(), Length.FromInches(i), Length.FromCentimetres(10), 3, shop.OneOf(Sponge.All).Id, "raspberry-jam", [new CoatColour("Ivory", "#F7F0E1", 1)]))],
             Finish.Smooth, Decoration.Simple, AllergyAnswer.NoneTold, "", "");
     }
