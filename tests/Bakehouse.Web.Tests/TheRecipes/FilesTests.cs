@@ -57,6 +57,25 @@ public sealed class FilesTests : BunitContext
     public void Fields_are_read_as_the_standard_has_them(string text, string fields) =>
         Assert.Equal(fields, string.Join('/', Csv.Read(text).Rows!.Select(r => string.Join('|', r.Fields))));
 
+    /// <summary>OWASP's list of what a spreadsheet takes for a formula: = + - @ tab and carriage return.</summary>
+    [Theory]
+    [InlineData("=1+1", "'=1+1")]
+    [InlineData("=HYPERLINK(\"http://a.example\",\"sugar\")", "\"'=HYPERLINK(\"\"http://a.example\"\",\"\"sugar\"\")\"")]
+    [InlineData("+44", "'+44")]
+    [InlineData("-5", "'-5")]
+    [InlineData("@sum", "'@sum")]
+    [InlineData("\tsugar", "'\tsugar")]
+    [InlineData("\rsugar", "\"'\rsugar\"")]
+    [InlineData("'=1", "''=1")]
+    [InlineData("'quoted'", "'quoted'")]
+    [InlineData("a=b", "a=b")]
+    public void What_a_spreadsheet_would_run_is_written_as_text_and_read_as_it_was(string field, string written)
+    {
+        var text = Csv.Write([["name", field]]);
+        Assert.Equal($"name,{written}\r\n", text);
+        Assert.Equal(["name", field], Assert.Single(Csv.Read(text).Rows!).Fields);
+    }
+
     [Theory]
     [InlineData("a,b\r\nc,d\"e", 2)]
     [InlineData("a,b\r\nc,\"d\" e", 2)]

@@ -27,7 +27,7 @@ internal static class Csv
                     return (null, line);
                 }
 
-                fields.Add(field);
+                fields.Add(IsGuarded(field) ? field[1..] : field);
                 more = at < text.Length && text[at] == ',';
                 at += more ? 1 : 0;
             }
@@ -43,17 +43,26 @@ internal static class Csv
         return (rows, 0);
     }
 
-    /// <summary>Rows as text: each field that needs it in quotes, lines end with CR LF.</summary>
+    /// <summary>
+    /// Rows as text: each field that needs it in quotes, lines end with CR LF. A spreadsheet takes what begins with one of = + - @ for a formula
+    /// and would run it (OWASP, CSV Injection): such a text gets an apostrophe in front, which reading takes off again.
+    /// </summary>
     public static string Write(IEnumerable<IReadOnlyList<string>> rows)
     {
         var text = new StringBuilder();
         foreach (var row in rows)
         {
-            text.AppendJoin(',', row.Select(f => f.AsSpan().ContainsAny("\",\r\n") ? $"\"{f.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : f)).Append("\r\n");
+            text.AppendJoin(',', row.Select(Guarded).Select(f => f.AsSpan().ContainsAny("\",\r\n") ? $"\"{f.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : f)).Append("\r\n");
         }
 
         return text.ToString();
     }
+
+    private static string Guarded(string field) => BeginsAsFormula(field) ? $"'{field}" : field;
+
+    private static bool IsGuarded(string field) => field.StartsWith('\'') && BeginsAsFormula(field);
+
+    private static bool BeginsAsFormula(string field) => field.AsSpan().TrimStart('\'') is [('=' or '+' or '-' or '@' or '\t' or '\r'), ..];
 
     /// <summary>The field that begins there, up to its comma or line end; null where a quote stands wrong.</summary>
     private static string? Field(string text, ref int at, ref int line)
