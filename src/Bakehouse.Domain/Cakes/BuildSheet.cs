@@ -109,6 +109,10 @@ public sealed record BuildSheet(
     /// <summary>Supports in all tiers.</summary>
     public int Supports => Tiers.Sum(t => t.Supports?.Count ?? 0);
 
+    /// <summary>A centre rod: from the bottom tier's board to the middle of the top tier; null if there is none.</summary>
+    public Length? RodLength => Rods == 0 ? null : Tiers.Skip(1).Aggregate(
+        Tiers[0].Finished.Height - (Tiers[^1].Finished.Height * 0.5m), (length, tier) => length + tier.Separator + tier.Board.Thickness + tier.Finished.Height);
+
     /// <summary>All that is lifted: tiers, boards and drum. Decoration and box come on top.</summary>
     public Mass Mass => Cake + BoardsAndDrum;
 

@@ -152,8 +152,8 @@ public sealed class Words
     /// <summary>"10.7 cm": always one decimal, for what is cut to length.</summary>
     public string CutTo(Length length) => $"{length.Centimetres.ToString("0.0", culture)} cm";
 
-    /// <summary>"6 mm": a filling, a board.</summary>
-    public string Thickness(Length length) => $"{length.Millimetres.ToString("0", culture)} mm";
+    /// <summary>"6 mm", "6.35 mm": a filling, a board, a dowel.</summary>
+    public string Thickness(Length length) => $"{length.Millimetres.ToString("0.##", culture)} mm";
 
     /// <summary>"14 in" rounded up to whole ones, for boxes.</summary>
     public string Room(Length length) => Inches

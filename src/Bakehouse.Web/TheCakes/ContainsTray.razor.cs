@@ -45,6 +45,10 @@ public sealed partial class ContainsTray
 
     private IReadOnlyList<Problem> Stops => Stages.IsPlanned(Order.Stage) ? Book.State.StopsOf(Order) : [];
 
+    /// <summary>What goes in and whose open pack nobody has read.</summary>
+    private IReadOnlyList<Ingredient> Unread =>
+        [.. (Cake?.Uses(Recipes) ?? []).Select(Recipes.Ingredient).OfType<Ingredient>().Where(i => i.InUse?.Facts is null).OrderBy(i => i.Name, StringComparer.OrdinalIgnoreCase)];
+
     private string Locked => Order.MadeFrom is { Packs.Count: > 0 } made
         ? $" Locked packs: {string.Join(", ", made.Packs.Select(p => $"{Recipes.Ingredient(p.Ingredient)?.Name ?? p.Ingredient} {p.Lot}"))}."
         : "";

@@ -79,6 +79,8 @@ public sealed partial class IngredientPage
         {
             chosen[id] = AllergenStatus.HasNot;
         }
+
+        sulphites = sulphites.Trim().Length == 0 ? "0" : sulphites;
     }
 
     private async Task Open()

@@ -95,7 +95,7 @@ public sealed class OneCakePageTests : BunitContext
         var page = Open();
         Assert.Contains("without the top tier 48 or 62", page.Find(".totals").TextContent, StringComparison.Ordinal);
         Assert.Contains("11 dowels, 2 boards, 1 rod. 14 parts in all", page.FindAll(".danger")[^1].TextContent, StringComparison.Ordinal);
-        Assert.Contains("Wooden dowel, 6 mm across, all cut to 10.7 cm.", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Wooden dowel, 6.35 mm across, all cut to 10.7 cm. All in a tier from one mark. Centre rod 9.53 mm across, 27.4 cm long", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
         var facts = page.Find(".cake-facts .tray").TextContent;
         var mixed = BuildSheet.Of(order).Colours.Single();
         foreach (var said in (string[])["one person, 9.1 kg with its boards; two from 10 kg.", "Travels in one piece.", "Drum 14 in, 12 mm thick.", "Box 14 in square, 15 in high, none is sold so wide and high: make one.", $"Ivory {mixed.ToMix.Litres:0.00} L in one batch, {mixed.KeptBack.Litres:0.00} L kept back"])

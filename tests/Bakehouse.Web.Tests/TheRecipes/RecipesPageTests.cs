@@ -145,6 +145,27 @@ public sealed class RecipesPageTests : BunitContext
     }
 
     [Fact]
+    public void Waiting_cakes_that_avoid_nothing_take_the_new_recipes_with_one_tap_the_others_are_looked_at_one_by_one()
+    {
+        foreach (var number in new[] { 1, 2, 3 })
+        {
+            var order = Cakes.Good(number) with { MadeFrom = MadeFrom.Of(Starter.Sample) };
+            book.Write(number == 3 ? order with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "swells up") } : order, "ines");
+        }
+
+        var vanilla = Starter.Sample.Recipe("vanilla")!;
+        book.State = book.State with { Cookbook = Starter.Sample.With([], [vanilla with { Lines = [.. vanilla.Lines, RecipeLine.Grams("ground-almonds", 50)] }]), Cookbooks = new Dictionary<int, Cookbook> { [1] = Starter.Sample } };
+        Assert.DoesNotContain(Recipes("lemon", "petra").FindAll("button"), b => b.TextContent.Contains("from the new recipes", StringComparison.Ordinal));
+        var page = Recipes("lemon");
+        Assert.Contains("2 of them must avoid nothing; look at the others one by one.", page.Find(".recipe-right").TextContent, StringComparison.Ordinal);
+        Tap(page, "Make these 2 from the new recipes");
+        var looked = book.Heard.OfType<LookAtRecipes>().ToList();
+        Assert.Equal(book.State.Orders.Where(o => o.Allergies.Kind == AllergyKind.NoneTold).Select(o => o.Id).Order(), looked.Select(l => l.Order).Order());
+        Assert.All(looked, l => Assert.True(l.Move));
+        Assert.Contains("2 cakes are made from the new recipes.", page.Find(".recipe-right").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_pack_is_read_allergen_by_allergen_and_what_is_left_open_stays_not_known()
     {
         var page = Ingredient("butter", "petra");
@@ -152,6 +173,7 @@ public sealed class RecipesPageTests : BunitContext
         page.Find("#lot").Change("L204");
         Assert.Equal("Unknown", page.Find("#a-milk").GetAttribute("value"));
         Tap(page, "All that are not chosen: not in it");
+        Assert.Equal("0", page.Find("#sulphites").GetAttribute("value"));
         page.Find("#a-milk").Change("Has");
         page.Find("#a-soya").Change("May");
         page.Find("#a-egg").Change("Unknown");

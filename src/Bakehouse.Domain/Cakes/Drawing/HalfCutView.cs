@@ -81,11 +81,10 @@ internal sealed class HalfCutView(BuildSheet sheet, bool inches)
     // From the drum to the middle of the top tier.
     private IEnumerable<Drawn> Rod()
     {
-        if (sheet.Rods > 0)
+        if (sheet.RodLength is { } length)
         {
             var wide = Stack.Mm(sheet.Figures.RodDiameter);
-            var top = stack.Tiers[^1];
-            yield return new Rectangle(Part.Rod, -wide / 2, stack.Bottom.Foot, wide, top.Foot + (top.Height / 2) - stack.Bottom.Foot);
+            yield return new Rectangle(Part.Rod, -wide / 2, stack.Bottom.Foot, wide, Stack.Mm(length));
         }
     }
 
