@@ -90,11 +90,13 @@ public sealed class ShopPageTests : BunitContext
         page.Find("#quiet").Input("9pm-06:00");
         page.Find("#small-cakes").Input("6, Dec 12");
         page.Find("#keep-hours").Input("72");
+        page.Find("#supports").Change("Wide plastic tube");
         Tap(page, "Write the change");
 
         var settings = book.State.Shop!.Settings;
         Assert.Equal((new LocalTime(22, 0), new LocalTime(21, 0), new LocalTime(6, 0)), (settings.LastHands, settings.QuietFrom, settings.QuietTo));
         Assert.Equal(72, settings.KeepHours);
+        Assert.Equal(Stacking.Usual with { Supports = "Wide plastic tube" }, book.State.Shop.Stacking);
         Assert.Equal([0, 0, 0, 2], settings.Caps!.Select(c => c.Most));
         Assert.Equal((12, 6, 12), (settings.SmallCakes!.Count, settings.SmallCakes[0], settings.SmallCakes[11]));
         Assert.Equal(["22:00", "Mon-Wed 0, Sat 2", "21:00-06:00", "6, Dec 12"], new[] { "last-hands", "caps", "quiet", "small-cakes" }.Select(f => Open().Find($"#{f}").GetAttribute("value")));

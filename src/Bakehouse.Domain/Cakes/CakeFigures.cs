@@ -2,6 +2,7 @@ namespace Bakehouse.Domain.Cakes;
 
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Sheets;
 using Bakehouse.Domain.Shops;
 
 /// <summary>
@@ -13,8 +14,12 @@ public sealed record CakeFigures
     /// <summary>All defaults.</summary>
     public static CakeFigures Usual { get; } = new();
 
-    /// <summary>The usual ones with what the shop has set for itself: from which mass on two people carry.</summary>
-    public static CakeFigures Of(Shop shop) => Usual with { TwoCarryFrom = Mass.FromKilograms(shop.Settings.TwoPeopleFromKg) };
+    /// <summary>The usual ones with what the shop has set for itself: from which mass on two people carry, and what it stacks with.</summary>
+    public static CakeFigures Of(Shop shop)
+    {
+        var supports = SheetChoices.Of(shop).Supports;
+        return Usual with { TwoCarryFrom = Mass.FromKilograms(shop.Settings.TwoPeopleFromKg), DowelDiameter = supports.Across, SupportWord = supports.Word };
+    }
 
     /// <summary>Depths of the shop's pans: 2 in and 3 in (common practice, no source).</summary>
     public IReadOnlyList<Length> PanDepths { get; init; } = [Length.FromInches(2), Length.FromInches(3)];
@@ -102,6 +107,9 @@ public sealed record CakeFigures
 
     /// <summary>Supports: wooden dowels of 1/4 in (common practice, no source).</summary>
     public Length DowelDiameter { get; init; } = Length.FromInches(0.25m);
+
+    /// <summary>How one of them is called.</summary>
+    public string SupportWord { get; init; } = "dowel";
 
     /// <summary>
     /// Supports are cut so much shorter than the tier with its coat: 0, flush; up to 2 mm, since cake settles (common practice, no source;

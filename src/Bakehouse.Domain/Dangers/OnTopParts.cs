@@ -28,7 +28,7 @@ public sealed record HiddenParts(IReadOnlyList<PartCount> Parts)
         var things = (order.OnTop?.Toppings ?? []).Select(t => (t.Count, Is: Topping.Of(t.Topping))).Where(t => t.Is is not null).ToList();
         return new HiddenParts([.. new[]
         {
-            Many(sheet.Supports, "dowel"),
+            Many(sheet.Supports, sheet.Figures.SupportWord),
             Many(sheet.Tiers.Count - 1, "board"),
             Many(sheet.Rods, "rod"),
             Many(flowers.Where(f => f.Put == FlowerPut.Pick).Sum(f => f.Stems) + things.Sum(t => t.Count * t.Is!.Picks), "pick"),

@@ -25,11 +25,10 @@ internal sealed class AskedFigures
         }
 
         row.OnlyKnows("supports", "board", "underlay");
-        IReadOnlyList<Underlay> underlays = [Underlay.Card, Underlay.Mat, Underlay.Foil];
         return new SheetChoices(
             SupportKind.All[row.OneOf("supports", [.. SupportKind.All.Select(s => s.Name)], 0)],
             TierBoard.All[row.OneOf("board", [.. TierBoard.All.Select(b => b.Name)], 1)],
-            underlays[row.OneOf("underlay", [.. underlays.Select(u => u.Name)], 0)]);
+            Underlay.All[row.OneOf("underlay", [.. Underlay.All.Select(u => u.Name)], 0)]);
     }
 
     public CakeFigures Figures()

@@ -3,6 +3,7 @@ namespace Bakehouse.Domain.Sheets;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Structure;
 
 /// <summary>
@@ -47,6 +48,13 @@ public sealed record SheetChoices(SupportKind Supports, TierBoard Board, Underla
 {
     /// <summary>Wooden dowels, double card, bare floor.</summary>
     public static SheetChoices Usual { get; } = new(SupportKind.Dowel, TierBoard.DoubleCard, Underlay.Card);
+
+    /// <summary>What the shop has set. Its names must be known (<see cref="Stacking.Problems"/>); else throws, naming the one that is not.</summary>
+    public static SheetChoices Of(Shop shop) => shop.Stacking is not { } own ? Usual : new SheetChoices(
+        Named(SupportKind.All, s => s.Name, own.Supports), Named(TierBoard.All, b => b.Name, own.Board), Named(Underlay.All, u => u.Name, own.Underlay));
+
+    private static T Named<T>(IReadOnlyList<T> all, Func<T, string> name, string wanted) =>
+        all.FirstOrDefault(a => name(a) == wanted) ?? throw new ArgumentOutOfRangeException(nameof(wanted), wanted, $"No {typeof(T).Name} is called so.");
 }
 
 /// <summary>One tier.</summary>

@@ -42,6 +42,9 @@ public sealed record Shop(
     /// <summary>Limits that the owner has set herself; null for none.</summary>
     public OwnLimits? Limits { get; init; }
 
+    /// <summary>What it stacks its cakes with; null for the usual.</summary>
+    public Stacking? Stacking { get; init; }
+
     /// <summary>The rows of opening hours of that day; empty when shut.</summary>
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>
         Closed.Contains(day) ? [] : [.. Hours.Where(h => h.Day == day.DayOfWeek)];

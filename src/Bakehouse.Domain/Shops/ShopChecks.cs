@@ -24,6 +24,7 @@ public static class ShopChecks
         .. shop.Allergens.Problems(),
         .. shop.Prices?.Problems() ?? [],
         .. shop.Limits?.Problems() ?? [],
+        .. shop.Stacking?.Problems() ?? [],
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>

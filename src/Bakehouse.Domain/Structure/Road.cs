@@ -15,6 +15,9 @@ public sealed record Underlay(string Name, double Friction, string Source)
 
     /// <summary>Film or foil on a smooth floor: 0.3 (the same guidelines).</summary>
     public static Underlay Foil { get; } = new("Foil, smooth floor", 0.3, "European Best Practice Guidelines on cargo securing");
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<Underlay> All { get; } = [Card, Mat, Foil];
 }
 
 /// <summary>A pull on the road, in multiples of gravity.</summary>

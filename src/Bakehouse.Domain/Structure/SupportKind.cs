@@ -19,6 +19,9 @@ public sealed record SupportKind(string Name, Length Across, Length? Wall, Mater
     /// <summary>All of them.</summary>
     public static IReadOnlyList<SupportKind> All { get; } = [Dowel, WideTube, Straw];
 
+    /// <summary>How one is called among others: "dowel", "tube", "straw".</summary>
+    public string Word => Name[(Name.LastIndexOf(' ') + 1)..];
+
     private double Outside => (double)Across.Millimetres;
 
     private double Inside => Wall is { } wall ? (double)(Across.Millimetres - (2 * wall.Millimetres)) : 0;

@@ -41,6 +41,13 @@ public sealed class ShopForm
     /// <summary>"21:00-06:00": when the bell keeps quiet about what can wait; "" for never.</summary>
     public string Quiet { get; set; } = "";
 
+    /// <summary>What cakes are stacked with, by name.</summary>
+    public string Supports { get; set; } = Stacking.Usual.Supports;
+
+    public string TierBoard { get; set; } = Stacking.Usual.Board;
+
+    public string Underlay { get; set; } = Stacking.Usual.Underlay;
+
     /// <summary>The owner's own limits.</summary>
     public LimitsForm Limits { get; set; } = new();
 

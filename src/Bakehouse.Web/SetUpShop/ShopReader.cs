@@ -57,6 +57,7 @@ public sealed class ShopReader(Shop? before)
             Allergens = before?.Allergens ?? AllergenRules.Usual,
             Prices = prices,
             Limits = limits,
+            Stacking = new Stacking(form.Supports, form.TierBoard, form.Underlay) is var own && own == Stacking.Usual ? null : own,
             HouseCakes = [.. form.HouseCakes.SelectMany(f => (before?.HouseCakes ?? []).Where(c => c.Name == f.Was).Select(c => c with { Name = f.Name.Trim() }))],
         }, []);
     }
@@ -67,6 +68,9 @@ public sealed class ShopReader(Shop? before)
     {
         Prices = PricesReader.Form(shop.Prices, shop.Settings.Inches, book),
         Limits = LimitsForm.Of(shop.Limits),
+        Supports = (shop.Stacking ?? Stacking.Usual).Supports,
+        TierBoard = (shop.Stacking ?? Stacking.Usual).Board,
+        Underlay = (shop.Stacking ?? Stacking.Usual).Underlay,
         Name = shop.Name,
         Zone = shop.Zone,
         Hours = WeeklyHours.Write(shop.Hours.Select(h => new Shift(h.Day, h.From, h.To))),

@@ -7,6 +7,7 @@ using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Sheets;
+using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Structure;
 using Bakehouse.Domain.Tests.Cakes.Checks;
 using CsCheck;
@@ -49,6 +50,20 @@ public sealed class WrittenSheetTests
         var read = JsonSerializer.Deserialize<WrittenSheet>(JsonSerializer.Serialize(Sheet, Indented), Indented)!;
         Assert.Equal(WrittenSheet.CurrentFormat, read.Format);
         Assert.Equal(JsonSerializer.Serialize(Sheet), JsonSerializer.Serialize(read));
+    }
+
+    /// <summary>A shop that stacks on tubes: they are drawn as wide, called so and counted so; a name that nobody knows is told.</summary>
+    [Fact]
+    public void A_shop_stacks_with_what_it_has_set()
+    {
+        Assert.Equal(SheetChoices.Usual, SheetChoices.Of(SampleBakery.Shop));
+        var shop = SampleBakery.Shop with { Stacking = new Stacking("Wide plastic tube", "Hardboard", "Anti-slip mat") };
+        Assert.Equal(new SheetChoices(SupportKind.WideTube, TierBoard.Hardboard, Underlay.Mat), SheetChoices.Of(shop));
+        var sheet = BuildSheet.Of(GoldenOrder, CakeFigures.Of(shop));
+        Assert.Equal((Length.FromInches(0.75m), "tube"), (sheet.Figures.DowelDiameter, sheet.Figures.SupportWord));
+        Assert.StartsWith("11 tubes, 2 boards, 1 rod", Domain.Dangers.HiddenParts.Of(GoldenOrder, sheet).ToString(), StringComparison.Ordinal);
+        Assert.Empty(ShopChecks.Problems(shop));
+        Assert.Equal(["supports", "tier-board", "underlay"], ShopChecks.Problems(shop with { Stacking = new Stacking("Bamboo", "", "Sand") }).Select(p => p.Where));
     }
 
     [Fact]

@@ -109,7 +109,7 @@ internal sealed class HalfCutView(BuildSheet sheet, bool inches)
         yield return new KeyEntry(Part.Coat, "", "coat");
         if (sheet.Supports > 0)
         {
-            yield return new KeyEntry(Part.Dowel, "", sheet.Rods > 0 ? "dowel, rod" : "dowel");
+            yield return new KeyEntry(Part.Dowel, "", sheet.Rods > 0 ? $"{sheet.Figures.SupportWord}, rod" : sheet.Figures.SupportWord);
         }
     }
 }
