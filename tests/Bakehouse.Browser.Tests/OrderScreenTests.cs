@@ -29,6 +29,8 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
         await page.GetByLabel("Tier 1: share of Ivory in percent").FillAsync("90");
         await Expect(page.Locator(".readback")).ToContainTextAsync("Sunday 18 October");
 
+        // What is typed is kept within two seconds.
+        await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken);
         await page.ReloadAsync();
         await page.UntilAlive();
         await Expect(page.Locator("#name")).ToHaveValueAsync(Name);

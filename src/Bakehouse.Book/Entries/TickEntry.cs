@@ -32,9 +32,44 @@ internal static class TickEntry
             problems.AddRange(desk.State.StopsOf(order));
         }
 
+        problems.AddRange(NotMade(key, desk));
         return problems.Count > 0
             ? Outcome.Refused(command.Step, problems[0].Sentence, problems)
             : Ticking.Decide(command, desk, command.Step, [new Tick(command.Step, command.Done ?? desk.Now, command.By)]);
+    }
+
+    /// <summary>
+    /// A cake is not boxed and does not leave while work on it is planned for later and nobody ticked it: one tap too many would take that work
+    /// off everybody's list. What was planned to be over by now is asked about elsewhere.
+    /// </summary>
+    private static IEnumerable<Problem> NotMade(StepKey key, Desk desk)
+    {
+        if (!BeforeWork.Leaves(key.Operation) || desk.State is not { Week: { } week, Wall: { } wall })
+        {
+            return [];
+        }
+
+        var ticked = desk.State.Ticks.Select(t => t.Step).ToHashSet(StringComparer.Ordinal);
+        var later = wall.Plan.Steps.Where(r => wall.Epoch + Duration.FromMinutes(r.Start) > desk.Now && !ticked.Contains(r.Step)).ToDictionary(r => r.Step);
+        return Before(key.ToString(), week).Where(s => later.ContainsKey(s) && StepKey.Parse(s) is { } before && BeforeWork.IsMaking(before.Operation))
+            .OrderBy(s => later[s].Start).Take(1)
+            .Select(s => new Problem("step", new PlanWords(desk).Name(s), $"{new PlanWords(desk).Name(s)} comes before it and is planned for {desk.DayAndClock(wall.Epoch + Duration.FromMinutes(later[s].Start))}.", "Tick what is done first."));
+    }
+
+    /// <summary>Every step that must be over before that one.</summary>
+    private static HashSet<string> Before(string step, Week week)
+    {
+        var from = week.Holds.ToLookup(h => h.To, h => h.From, StringComparer.Ordinal);
+        var (found, open) = (new HashSet<string>(StringComparer.Ordinal), new Stack<string>([step]));
+        while (open.TryPop(out var next))
+        {
+            foreach (var before in from[next].Where(found.Add))
+            {
+                open.Push(before);
+            }
+        }
+
+        return found;
     }
 
     /// <summary>What is wrong with a tick: the step, who did it, or when.</summary>

@@ -13,6 +13,9 @@ public static class BeforeWork
 {
     private static readonly HashSet<string> Making = new(StringComparer.Ordinal) { "mix", "filling", "buttercream", "colour", "fill", "crumb", "coat", "stack", "decorate", "box" };
 
+    /// <summary>True for a step after which nothing is made any more: the cake is boxed, taken out or gone.</summary>
+    public static bool Leaves(string operation) => operation is "box" or "leavefridge" or "handover" or "deliver";
+
     /// <summary>True for a step that waits until everything here is answered.</summary>
     public static bool IsMaking(string operation) => Making.Contains(operation);
 

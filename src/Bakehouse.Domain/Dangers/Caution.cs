@@ -19,7 +19,7 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
     /// <param name="sheet">Its build; null if that can't be worked out.</param>
     public static IReadOnlyList<Caution> Of(Order order, BuildSheet? sheet, Shop shop, Cookbook recipes) =>
     [
-        .. Off(order), .. Flowers(order), .. Dusts(order), .. Eaters(order, shop, recipes), .. sheet is null ? [] : Hidden(order, sheet), .. Label(shop),
+        .. Off(order), .. Foam(order, shop), .. Kitchen(order, shop, recipes), .. Flowers(order), .. Dusts(order), .. Eaters(order, shop, recipes), .. sheet is null ? [] : Hidden(order, sheet), .. Label(shop),
     ];
 
     /// <summary>The line that whoever cuts must have heard, on page, card, box and label; null if everything on it is eaten.</summary>
@@ -35,6 +35,16 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
     public override string ToString() => $"{First} {Says}";
 
     private static IEnumerable<Caution> Off(Order order) => TakenOff(order) is { } off ? [new Caution("Take off before cutting:", off, Built)] : [];
+
+    private static IEnumerable<Caution> Foam(Order order, Shop shop) => order.Tiers.Where(t => t.IsFalse).Select(t => new Caution(
+        "Foam, no cake:", $"the {TierNames.Of(t, shop.Settings.Inches)} tier. Nobody cuts or eats it; tell whoever cuts.", Built));
+
+    /// <summary>What no recipe lists can still come from the kitchen: said until the cake is handed over. What the cake contains stops it elsewhere.</summary>
+    private static IEnumerable<Caution> Kitchen(Order order, Shop shop, Cookbook recipes) =>
+        order.Allergies is { Kind: AllergyKind.Avoid, Told: not CustomersWord.Dislike } && recipes.Version > 0 && CakeContents.Of(order, recipes, shop.Allergens, CakeFigures.Of(shop)) is { } cake
+            ? Weighing.Of(order.Allergies, cake, shop.Allergens).Where(w => w.Verdict is Verdict.Note or Verdict.WithControls)
+                .Select(w => new Caution($"Avoid {w.Told}:", $"{w.Reason} {w.Try}", ["mix", "filling", "buttercream", "colour", "fill", "crumb", "coat", .. Built]))
+            : [];
 
     private static IEnumerable<Caution> Flowers(Order order) => order.OnTop?.Flowers is not { } flowers ? []
         : [.. flowers.Kinds.Where(k => k.Put != FlowerPut.LeftOff && k.Species.Trim().Length > 0)

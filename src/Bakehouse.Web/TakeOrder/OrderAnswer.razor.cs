@@ -77,6 +77,10 @@ public partial class OrderAnswer
     [Parameter]
     public Weighed? Against { get; set; }
 
+    /// <summary>What no recipe lists and the kitchen uses: the customer must hear it before saying yes.</summary>
+    [Parameter]
+    public IReadOnlyList<Weighed> Kitchen { get; set; } = [];
+
     /// <summary>The cake serves fewer than were asked for, and nobody was told; null where that is not so.</summary>
     [Parameter]
     public Serves? Few { get; set; }

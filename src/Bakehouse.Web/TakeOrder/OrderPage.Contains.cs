@@ -17,6 +17,8 @@ public sealed partial class OrderPage
     /// <summary>What stands against taking it: what must be avoided and is in the cake as typed, or may be, or nobody knows, the worst of it; else what else can hurt; or null.</summary>
     private Weighed? Against => Avoided ?? Stopped;
 
+    private IReadOnlyList<Weighed> FromTheKitchen => [.. Weighed.Where(w => w.Verdict is Verdict.Note or Verdict.WithControls && w.Told.Length > 0)];
+
     private Weighed? Avoided => Contents is { } cake && Tiers.Count > 0
         ? Weighed.Where(w => w.Verdict >= Verdict.NotKnown && w.Told.Length > 0).MaxBy(w => w.Verdict) ?? Unread(cake)
         : null;

@@ -5,6 +5,7 @@ using Bakehouse.Book.Reading;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Dangers;
+using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Shell;
@@ -72,9 +73,23 @@ public sealed partial class OneCakePage : IDisposable
         StateHasChanged();
     });
 
+    /// <summary>Back a stage that a tick brought: that tick is taken back, so that the work stands in the plan again. Null if no tick did.</summary>
+    private string? TickOf(Stage to) => (Order!.Stage, to) switch
+    {
+        (Stage.HandedOver, Stage.Ready) => TickedStep("handover", "deliver"),
+        (Stage.Ready, Stage.InWork) => TickedStep("box"),
+        _ => null,
+    };
+
+    private string? TickedStep(params string[] operations) => Log
+        .Where(l => StepKey.Parse(l.Step) is { } key && operations.Contains(key.Operation) && l.Deed is CakeDeed.Ticked or CakeDeed.Corrected or CakeDeed.TakenBack)
+        .GroupBy(l => l.Step, StringComparer.Ordinal).Where(g => g.Last().Deed != CakeDeed.TakenBack).Select(g => g.Key).FirstOrDefault();
+
     private async Task Move(Stage to)
     {
-        var answer = await Book.Enter(new MoveStage(Guid.NewGuid(), Here.Person, Here.Device, Order!.Id, Order.Version, to));
+        var answer = await Book.Enter(TickOf(to) is { } tick
+            ? new UndoTick(Guid.NewGuid(), Here.Person, Here.Device, tick)
+            : new MoveStage(Guid.NewGuid(), Here.Person, Here.Device, Order!.Id, Order.Version, to));
         Problems = answer.Kind == AnswerKind.Accepted ? []
             : answer.Problems.Count > 0 ? answer.Problems
             : [new Problem("Stage", "", answer.Message.Length > 0 ? answer.Message : "Somebody else changed it meanwhile.", "")];

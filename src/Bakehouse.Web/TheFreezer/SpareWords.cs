@@ -19,11 +19,12 @@ public sealed class SpareWords(Shop shop)
         ? $"Frozen {Day(spares.Frozen)}, past its best since {Day(spares.BestUntil)}"
         : $"Frozen {Day(spares.Frozen)}, at its best until {Day(spares.BestUntil)}";
 
-    /// <summary>What is taken in place of lost ones, and how far the count reaches.</summary>
+    /// <summary>What is taken in place of lost ones, how far the count reaches, and how they thaw (2 to 3 h: common practice, no source).</summary>
     public string Taken(FromFreezer from, LocalDate today) => from.Counted == 0
         ? "None of this sponge and pan is counted in the freezer. Look before you decide."
         : string.Join(' ', from.Taken.Select(t => $"Take {Number(t.Count)} × {Of(t)}. {When(t, today)}."))
-            + (from.Counted < from.Needed ? $" Only {Number(from.Counted)} of {Number(from.Needed)} are counted. Look before you decide." : "");
+            + (from.Counted < from.Needed ? $" Only {Number(from.Counted)} of {Number(from.Needed)} are counted. Look before you decide." : "")
+            + " Put them where the lost ones would stand. They thaw wrapped, 2 to 3 h in the room, and are cold again before they are filled.";
 
     private string Size(int pan)
     {

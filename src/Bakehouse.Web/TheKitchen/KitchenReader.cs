@@ -1,5 +1,6 @@
 namespace Bakehouse.Web.TheKitchen;
 
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -98,8 +99,9 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
     private BandView Quiet(Person who, Stint? next)
     {
         var (text, second) = (NothingFor(who, next), next is null ? "No step is planned." : $"{At(next.Start)} {Big(next)}, {Second(next)}");
-        var today = next is not null && words.Local(next.Start).Date == Now.Date;
-        return new BandView(who, "", text, second, today ? next!.Steps : [], false, true, null, null, null, null, Strip(who)) { Late = next is null ? null : Late(next) };
+        // Who begins early ticks early; but what lets a cake go is not offered an hour before its time.
+        var early = next is not null && words.Local(next.Start).Date == Now.Date && !BeforeWork.Leaves(next.Operation);
+        return new BandView(who, "", text, second, early ? next!.Steps : [], false, true, null, null, null, null, Strip(who)) { Late = next is null ? null : Late(next) };
     }
 
     /// <summary>The latest of its cakes, by plan or by the clock.</summary>

@@ -11,6 +11,25 @@ using NodaTime;
 
 public sealed class TickEntryTests
 {
+    /// <summary>One tap too many must not take the filling and the coats of a cake off everybody's list.</summary>
+    [Fact]
+    public async Task A_cake_is_not_boxed_and_does_not_leave_while_work_on_it_is_still_to_come()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order());
+        foreach (var word in new[] { "box", "handover" })
+        {
+            var early = await disk.Enter(new TickStep(BookOnDisk.NewId(), "wren", "tablet", SlipEntryTests.Row(disk, word).Step, "wren"));
+            Assert.Equal(AnswerKind.Refused, early.Kind);
+            Assert.Contains("comes before it and is planned for", early.Message, StringComparison.Ordinal);
+        }
+
+        Assert.Empty(disk.Book.State.Ticks);
+        var box = SlipEntryTests.Row(disk, "box");
+        disk.Clock.Reset(disk.Book.State.Wall!.Epoch + NodaTime.Duration.FromMinutes(box.Start + 5));
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(new TickStep(BookOnDisk.NewId(), "wren", "tablet", box.Step, "wren"))).Kind);
+    }
+
     [Fact]
     public async Task The_first_step_puts_an_order_in_work_boxing_makes_it_ready_and_handing_over_ends_it()
     {
@@ -176,6 +195,7 @@ public sealed class TickEntryTests
         using var disk = new BookOnDisk();
         await disk.Write(BookOnDisk.Order());
         var ends = disk.Book.State.Week!.Orders.Single();
+        disk.Clock.Reset(End(disk, disk.Book.State.Wall!.Plan.Steps.Single(s => s.Step == ends.Ready)));
         await Tick(disk, ends.Ready);
         Assert.Equal(Stage.HandedOver, (await Tick(disk, ends.Out)).Order!.Stage);
 

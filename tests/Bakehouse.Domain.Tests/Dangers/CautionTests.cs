@@ -68,5 +68,29 @@ public sealed class CautionTests
     [Fact]
     public void A_plain_cake_says_only_what_is_hidden_in_it() => Assert.Equal(["Hidden inside:"], All(Cakes.Good()).Select(c => c.First));
 
+    /// <summary>Whoever stacks, boxes and hands over is told which tier is foam.</summary>
+    [Fact]
+    public void A_tier_of_foam_is_told_until_the_cake_is_handed_over()
+    {
+        var order = Cakes.Good();
+        Assert.DoesNotContain(All(order), c => c.First == "Foam, no cake:");
+        var foam = Assert.Single(All(order with { Tiers = [.. order.Tiers.Take(2), order.Tiers[2] with { Special = new TierSpecial { IsFalse = true } }] }), c => c.First == "Foam, no cake:");
+        Assert.StartsWith("the 6 in tier.", foam.Says, StringComparison.Ordinal);
+        Assert.Superset(new HashSet<string> { "stack", "box", "handover" }, foam.Steps.ToHashSet());
+    }
+
+    /// <summary>What no recipe lists can come from the kitchen: said at the bowl (clean-down) and at handover (tell the customer); a dislike is only noted.</summary>
+    [Fact]
+    public void What_the_kitchen_uses_is_told_from_the_bowl_to_the_handover()
+    {
+        var order = Cakes.Good() with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "") };
+        var nuts = Assert.Single(All(order), c => c.First == "Avoid nuts:");
+        Assert.Contains("What is used in this kitchen can still get in.", nuts.Says, StringComparison.Ordinal);
+        Assert.Contains("Tell the customer what is used in this kitchen.", nuts.Says, StringComparison.Ordinal);
+        Assert.Superset(new HashSet<string> { "mix", "fill", "coat", "stack", "box", "handover" }, nuts.Steps.ToHashSet());
+        Assert.DoesNotContain("free from", nuts.Says, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain(All(order with { Allergies = order.Allergies with { Told = CustomersWord.Dislike } }), c => c.First == "Avoid nuts:");
+    }
+
     private static IReadOnlyList<Caution> All(Order order) => Caution.Of(order, BuildSheet.Of(order), SampleBakery.Shop, Starter.Sample);
 }

@@ -84,7 +84,12 @@ public sealed class CardReaderTests
     public void A_tier_with_an_allergy_bears_its_stop_sign_on_every_step()
     {
         var tier = Nuts.Tiers[0].Id;
-        Assert.All(new[] { "mix", "fill", "coat" }, o => Assert.Equal(["Avoid nuts (allergy). This tier contains egg, milk, wheat (gluten)."], Read(new StepKey(Nuts.Id, tier, o, 1).ToString())!.Stops));
+        Assert.All(new[] { "mix", "fill", "coat" }, o =>
+        {
+            var stops = Read(new StepKey(Nuts.Id, tier, o, 1).ToString())!.Stops;
+            Assert.Equal((2, "Avoid nuts (allergy). This tier contains egg, milk, wheat (gluten)."), (stops.Count, stops[0]));
+            Assert.Equal("Avoid nuts: No recipe of this cake lists nuts. What is used in this kitchen can still get in. Wet clean-down before, clean kit, stop sign on every step. Tell the customer what is used in this kitchen.", stops[1]);
+        });
         var other = Sample.Orders.First(o => o.Allergies.Kind == AllergyKind.NoneTold);
         Assert.Empty(Read(new StepKey(other.Id, other.Tiers[0].Id, "coat", 1).ToString())!.Stops);
     }

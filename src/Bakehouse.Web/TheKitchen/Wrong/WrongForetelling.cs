@@ -53,7 +53,7 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said, Loc
     private Pick Instead(Slip slip) => new(
         slip.Spare ? "Bake it again instead" : "Spare layers instead",
         slip.Spare ? "" : Counted(slip),
-        $"/kitchen/wrong?kind={slip.Kind}&about={Uri.EscapeDataString(string.Join(',', slip.About))}{(slip.Spare ? "" : "&spare=true")}");
+        $"/kitchen/wrong?kind={slip.Kind}&about={Uri.EscapeDataString(string.Join(',', slip.About))}&spare={(slip.Spare ? "false" : "true")}");
 
     /// <summary>What spare sponges contain is not in the book: such a cake gets none.</summary>
     private bool Avoids(Slip slip) => StepKey.Parse(slip.About[0]) is { } key && book.State.Orders.Any(o => o.Id == key.Order && o.Allergies.Kind == AllergyKind.Avoid);

@@ -2,6 +2,7 @@ namespace Bakehouse.Web.TheKitchen.Wrong;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
@@ -11,9 +12,10 @@ using NodaTime;
 /// <summary>What the address of the page says was picked so far.</summary>
 /// <param name="About">Keys or ids with commas between.</param>
 /// <param name="From">ISO 8601 or an hour on the shop's wall.</param>
+/// <param name="Spare">Null if nobody has said: spare sponges then, if enough are counted.</param>
 /// <param name="Done">Id of the slip that was told just now.</param>
 /// <param name="Tell">Who must hear of that one: ids of people and orders with commas between.</param>
-public sealed record Asked(string? Kind, string? About, string? From, string? Until, bool Spare, string? Done, string? Tell = null);
+public sealed record Asked(string? Kind, string? About, string? From, string? Until, bool? Spare, string? Done, string? Tell = null);
 
 /// <summary>Reads the page from what was picked so far: what is asked next, or what would happen.</summary>
 public sealed class WrongReader(IBook book, Shop shop, Instant now, string person)
@@ -47,9 +49,15 @@ public sealed class WrongReader(IBook book, Shop shop, Instant now, string perso
         }
 
         var about = asked.About.Split(',');
-        var slip = new Slip(Guid.NewGuid(), kind, about, now, person, hours.Read(asked.From) ?? (kind is SlipKind.Out or SlipKind.Away ? now : null), needsHour ? hours.Read(asked.Until) : null, asked.Spare);
+        var slip = new Slip(Guid.NewGuid(), kind, about, now, person, hours.Read(asked.From) ?? (kind is SlipKind.Out or SlipKind.Away ? now : null), needsHour ? hours.Read(asked.Until) : null, asked.Spare == true);
+        slip = slip with { Spare = asked.Spare ?? AreCounted(slip) };
         return new WrongView(title, []) { Foretold = await new WrongForetelling(book, shop, said, words.Local(now).Date).Of(slip, person, cancel) };
     }
+
+    /// <summary>True if the freezer holds as many as were lost, and the cake may have them.</summary>
+    private bool AreCounted(Slip slip) => slip.Kind == SlipKind.Cracked
+        && FromFreezer.For(slip, book.State.Orders, shop, book.State.Freezer) is { Needed: > 0 } from && from.Counted == from.Needed
+        && !book.State.Orders.Any(o => o.Allergies.Kind == AllergyKind.Avoid && slip.About[0].StartsWith(o.Id.ToString("N"), StringComparison.Ordinal));
 
     private WrongView Hours(SlipKind kind, string about, string title, WrongHours hours)
     {
