@@ -122,7 +122,7 @@ public sealed class WrongTests(OpenShop open) : IClassFixture<OpenShop>
         await hand.IAm("Petra");
         await hand.GotoAsync("/kitchen/wrong?kind=Cracked");
         await hand.Locator(".wrong-picks a").First.ClickAsync();
-        await hand.GetByRole(AriaRole.Link, new() { Name = "Spare layers instead" }).ClickAsync();
+        await Expect(hand.GetByRole(AriaRole.Link, new() { Name = "Bake it again instead" })).ToBeVisibleAsync(Patient);
         await Expect(hand.Locator(".wrong-freezer")).ToContainTextAsync("Take ", new() { Timeout = 30_000 });
         await See(hand, $"wrong-spare-{width}");
         await hand.GetByRole(AriaRole.Button, new() { Name = "Do it" }).ClickAsync();
@@ -131,6 +131,7 @@ public sealed class WrongTests(OpenShop open) : IClassFixture<OpenShop>
         await hand.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(hand.GetByText("Done.")).ToHaveCountAsync(0, new() { Timeout = 30_000 });
         Assert.Equal(before, Book.State.Freezer);
+        await NothingFrozen();
         await Task.WhenAll(freezer.Context.CloseAsync(), hand.Context.CloseAsync());
     }
 

@@ -10,7 +10,12 @@ public static class ShopChecks
     private const int LongestName = 80;
 
     /// <summary>Each problem with its value, the limit and what to try; empty if the shop can work.</summary>
-    public static IReadOnlyList<Problem> Problems(Shop shop) =>
+    public static IReadOnlyList<Problem> Problems(Shop shop) => shop.Stacking?.Problems() is { Count: > 0 } unknown
+        // No cake can be reckoned with things that nobody knows: the rest is looked at with the usual ones.
+        ? [.. Others(shop with { Stacking = null }), .. unknown]
+        : Others(shop);
+
+    private static IReadOnlyList<Problem> Others(Shop shop) =>
     [
         .. Named("name", shop.Name),
         .. Zone(shop),
@@ -24,7 +29,6 @@ public static class ShopChecks
         .. shop.Allergens.Problems(),
         .. shop.Prices?.Problems() ?? [],
         .. shop.Limits?.Problems() ?? [],
-        .. shop.Stacking?.Problems() ?? [],
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>

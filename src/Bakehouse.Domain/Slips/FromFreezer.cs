@@ -39,7 +39,7 @@ public sealed record FromFreezer(int Needed, IReadOnlyList<SpareSponges> Taken)
         }
 
         var tier = TierPlan.Of(build, shop);
-        var load = (key.Ordinal - 1) % SlippedWeek.Again;
+        var load = (key.Ordinal - 1) % Slip.Between;
         return load < tier.Loads.Count ? (tier, tier.Loads[load]) : null;
     }
 }

@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Slips;
 
 using Bakehouse.Domain.Freezer;
+using Bakehouse.Domain.Methods;
 
 /// <summary>What can go wrong in a kitchen.</summary>
 public enum SlipKind
@@ -51,6 +52,12 @@ public sealed record Slip(
 {
     /// <summary>Cracked, with spares: which of those counted in the freezer were taken; null if none were counted.</summary>
     public IReadOnlyList<SpareSponges>? Took { get; init; }
+
+    /// <summary>Between the ordinal of a load and that of the one baked in its place; a tier has far fewer loads.</summary>
+    internal const int Between = 100;
+
+    /// <summary>The key of what comes in the place of a lost load.</summary>
+    public static StepKey Again(StepKey load) => load with { Ordinal = load.Ordinal + Between };
 
     /// <summary>Operations after which something cools or sets.</summary>
     public static IReadOnlySet<string> Sets { get; } = new HashSet<string>(StringComparer.Ordinal) { "fill", "crumb", "coat", "decorate", "filling", "turnout", "bake" };

@@ -41,6 +41,11 @@ public sealed class SlipChecks(Week week, Shop shop, Instant now)
             return [new Problem("about", bake, "That sponge is not in the plan.", "Look at the list again.")];
         }
 
+        if (week.Steps.Any(s => s.Id == Slip.Again(key).ToString()))
+        {
+            return [new Problem("about", bake, "Those layers are baked again already.", "Choose those that were baked in their place, or take back what was told.")];
+        }
+
         return done.Contains((key with { Operation = "fill", Ordinal = 1 }).ToString())
             ? [new Problem("about", bake, "Those layers are in the cake already.", "Change the order, so that the tier is made again.")]
             : [];

@@ -6,9 +6,6 @@ using Bakehouse.Domain.Planning;
 /// <content>A sponge that is lost.</content>
 internal sealed partial class SlippedWeek
 {
-    /// <summary>Between the ordinal of a load and that of the one baked in its place; a tier has far fewer loads.</summary>
-    internal const int Again = 100;
-
     private static readonly string[] Chain = ["mix", "bake", "turnout", "wrap"];
 
     /// <summary>
@@ -17,7 +14,7 @@ internal sealed partial class SlippedWeek
     /// </summary>
     private void Crack(string bake, Slip slip)
     {
-        if (!Has(bake) || StepKey.Parse(bake) is not { Operation: "bake" } key)
+        if (!Has(bake) || StepKey.Parse(bake) is not { Operation: "bake" } key || Has(Slip.Again(key).ToString()))
         {
             return;
         }
@@ -41,7 +38,7 @@ internal sealed partial class SlippedWeek
 
     private void BakeAgain(StepKey load, HashSet<string> dropped)
     {
-        var again = Chain.ToDictionary(word => Key(load, word), word => Key(load with { Ordinal = load.Ordinal + Again }, word));
+        var again = Chain.ToDictionary(word => Key(load, word), word => Key(Slip.Again(load), word));
         string New(string step) => again.GetValueOrDefault(step, step);
         var inside = week.Holds.Where(h => again.ContainsKey(h.From)).ToList();
         week = week with

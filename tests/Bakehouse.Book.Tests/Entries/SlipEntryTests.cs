@@ -74,6 +74,25 @@ public sealed class SlipEntryTests
         Assert.Equal(before, Rows(disk.Book.State.Wall!));
     }
 
+    /// <summary>Told on two tablets: the load is baked again once, and the second hears so.</summary>
+    [Fact]
+    public async Task A_sponge_that_is_told_twice_is_baked_again_once()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order());
+        var bake = await Baked(disk);
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(disk.Tell(SlipKind.Cracked, bake))).Kind);
+        foreach (var spare in new[] { false, true })
+        {
+            var second = await disk.Enter(disk.Tell(SlipKind.Cracked, bake, spare: spare));
+            Assert.Equal((AnswerKind.Refused, "Those layers are baked again already."), (second.Kind, second.Message));
+        }
+
+        var again = disk.Book.State.Wall!.Plan.Steps.Single(r => r.Step == Slip.Again(StepKey.Parse(bake)!.Value).ToString()).Step;
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(disk.Tell(SlipKind.Cracked, again))).Kind);
+        Assert.Empty(Judge.Examine(disk.Book.State.Week!, disk.Book.State.Wall.From(disk.Book.State.Week!.Epoch)).Breaches);
+    }
+
     [Fact]
     public async Task A_pickup_moved_gives_the_order_a_version_and_goes_back_to_the_hour_and_the_plan_of_before()
     {

@@ -42,7 +42,7 @@ public sealed class WrongPicks
     /// <summary>What can be picked, with a second line and what is told about.</summary>
     public IEnumerable<(string Words, string Second, string About)> Of(SlipKind kind) => kind switch
     {
-        SlipKind.Cracked => Begun().Where(r => Is(r, "bake") && !InTheCake(r.Step)).Select(r => (said.Layers(r.Step), $"{said.Cake(r.Step)}, in the oven {At(r)}", r.Step)).Take(Most),
+        SlipKind.Cracked => Begun().Where(r => Is(r, "bake") && !InTheCake(r.Step) && !IsBakedAgain(r.Step)).Select(r => (said.Layers(r.Step), $"{said.Cake(r.Step)}, in the oven {At(r)}", r.Step)).Take(Most),
         SlipKind.NotSet => Begun().Where(r => Slip.Sets.Contains(steps[r.Step].Name) && after[r.Step].Any(h => !Places.IsWhenever(h) && !done.Contains(h.To))).Select(Named).Take(Most),
         SlipKind.Behind => Begun().Where(r => !done.Contains(r.Step) && r.People.Count > 0).Select(Named).Take(Most),
         SlipKind.Anyway => Waiting().Select(Named).Take(Most),
@@ -73,6 +73,8 @@ public sealed class WrongPicks
     ];
 
     private bool Is(StepRow row, string word) => steps[row.Step].Name == word;
+
+    private bool IsBakedAgain(string bake) => StepKey.Parse(bake) is { } key && steps.ContainsKey(Slip.Again(key).ToString());
 
     private bool InTheCake(string bake) => StepKey.Parse(bake) is { } key && done.Contains((key with { Operation = "fill", Ordinal = 1 }).ToString());
 
