@@ -100,7 +100,7 @@ public sealed class WrongTests(OpenShop open) : IClassFixture<OpenShop>
         await NothingWrong();
         await NothingFrozen();
         var freezer = await open.Shop.At("Petra", "/freezer", width, height);
-        await Expect(freezer.GetByText("Nothing is counted yet.")).ToBeVisibleAsync();
+        await Expect(freezer.GetByText("No spare sponges are counted.")).ToBeVisibleAsync();
         await See(freezer, $"freezer-empty-{width}");
         await freezer.Locator("#count").FillAsync("0");
         await freezer.GetByRole(AriaRole.Button, new() { Name = "Put in" }).ClickAsync();

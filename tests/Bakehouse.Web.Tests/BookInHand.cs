@@ -20,6 +20,9 @@ public sealed class BookInHand : IBook
     /// <summary>Pages that listen for a change.</summary>
     public int Listeners => Changed?.GetInvocationList().Length ?? 0;
 
+    /// <summary>The log of any cake.</summary>
+    public IReadOnlyList<CakeLine> Lines { get; set; } = [];
+
     /// <summary>Every command that was entered.</summary>
     public IList<Command> Heard { get; } = [];
 
@@ -82,7 +85,7 @@ public sealed class BookInHand : IBook
     public Task<IReadOnlyList<OrderVersion>> History(Guid order, CancellationToken cancel = default) =>
         Task.FromResult<IReadOnlyList<OrderVersion>>([.. written.Where(v => v.Order.Id == order)]);
 
-    public Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default) => Task.FromResult<IReadOnlyList<CakeLine>>([]);
+    public Task<IReadOnlyList<CakeLine>> Log(Guid order, CancellationToken cancel = default) => Task.FromResult(Lines);
 
     /// <summary>What is known of older recipes.</summary>
     public IReadOnlyList<RecipeVersion> Recipes { get; set; } = [];

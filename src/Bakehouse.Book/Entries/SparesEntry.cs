@@ -4,8 +4,6 @@ using System.Globalization;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Freezer;
-using Bakehouse.Domain.Methods;
-using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Slips;
 using NodaTime;
 
@@ -24,8 +22,7 @@ internal static class SparesEntry
     /// <summary>The slip with what it takes; refused for a cake that must avoid something, since the book does not know what those sponges contain.</summary>
     public static Outcome Take(Slip slip, Desk desk, Func<Slip, Outcome> write)
     {
-        var avoiding = slip.About.Select(s => StepKey.Parse(s) is { } key ? desk.Order(key.Order) : null).OfType<Order>().FirstOrDefault(o => o.Allergies.Kind == AllergyKind.Avoid);
-        if (avoiding is not null)
+        if (FromFreezer.Avoiding(slip, desk.State.Orders) is { } avoiding)
         {
             return Outcome.Refused(slip.Id.ToString("N", CultureInfo.InvariantCulture), new Problem(
                 "spare", avoiding.Number.ToString(CultureInfo.InvariantCulture), $"Order {avoiding.Number.ToString(CultureInfo.InvariantCulture)} must avoid something, and what spare sponges contain is not in the book.", "Bake it again."));

@@ -39,20 +39,18 @@ internal static class WallMoves
     }
 
     /// <summary>Without the rows of what is done by now, or assumed to be: those say what happened.</summary>
-    public static Wall ToCome(Wall moved, Week week)
-    {
-        var done = week.Fixed.Where(f => f.Why is "done" or Assumed.Why).Select(f => f.Step).ToHashSet();
-        return moved with { Plan = moved.Plan with { Steps = [.. moved.Plan.Steps.Where(r => !done.Contains(r.Step))] } };
-    }
+    public static Wall ToCome(Wall moved, Week week) => Without(moved, week.Fixed.Where(f => f.Why is "done" or Assumed.Why).Select(f => f.Step!));
 
     /// <summary>
     /// Without the rows of what was ticked. What a slip only implied to be done stays in: taken back, that is as open as it was, and may be in
     /// the oven.
     /// </summary>
-    public static Wall NotTicked(Wall moved, IReadOnlyList<Tick> ticks)
+    public static Wall NotTicked(Wall moved, IReadOnlyList<Tick> ticks) => Without(moved, ticks.Select(t => t.Step));
+
+    private static Wall Without(Wall moved, IEnumerable<string> steps)
     {
-        var ticked = ticks.Select(t => t.Step).ToHashSet();
-        return moved with { Plan = moved.Plan with { Steps = [.. moved.Plan.Steps.Where(r => !ticked.Contains(r.Step))] } };
+        var left = steps.ToHashSet(StringComparer.Ordinal);
+        return moved with { Plan = moved.Plan with { Steps = [.. moved.Plan.Steps.Where(r => !left.Contains(r.Step))] } };
     }
 
     /// <summary>The wall with those rows as they were before, also with those that were taken off it since. The week leaves out what it does not want any more.</summary>

@@ -41,7 +41,7 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
 
     /// <summary>What no recipe lists can still come from the kitchen: said until the cake is handed over. What the cake contains stops it elsewhere.</summary>
     private static IEnumerable<Caution> Kitchen(Order order, Shop shop, Cookbook recipes) =>
-        order.Allergies is { Kind: AllergyKind.Avoid, Told: not CustomersWord.Dislike } && recipes.Version > 0 && CakeContents.Of(order, recipes, shop.Allergens, CakeFigures.Of(shop)) is { } cake
+        BeforeWork.MustBeReadBack(order) && EaterQuestions.Contents(order, shop, recipes) is { } cake
             ? Weighing.Of(order.Allergies, cake, shop.Allergens).Where(w => w.Verdict is Verdict.Note or Verdict.WithControls)
                 .Select(w => new Caution($"Avoid {w.Told}:", $"{w.Reason} {w.Try}", ["mix", "filling", "buttercream", "colour", "fill", "crumb", "coat", .. Built]))
             : [];

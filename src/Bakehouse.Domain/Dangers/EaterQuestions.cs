@@ -65,7 +65,7 @@ public sealed record EaterQuestions(IReadOnlyList<string> Chokes, IReadOnlyList<
 
     /// <summary>What stops an order that is taken.</summary>
     public static IEnumerable<Problem> Problems(Order order, Shop shop, bool owner, Cookbook recipes) =>
-        order is { Eaters: { } eaters, Stage: Stage.Booked or Stage.InWork or Stage.Ready } && Of(order, Contents(order, shop, recipes), recipes) is { } questions ? questions.Stops(eaters, owner) : [];
+        order.Eaters is { } eaters && Stages.IsTaken(order.Stage) && Of(order, Contents(order, shop, recipes), recipes) is { } questions ? questions.Stops(eaters, owner) : [];
 
     /// <summary>"Children under 5 eat this."</summary>
     internal static string Who(Eaters eaters) => !eaters.SmallChildren ? "Somebody pregnant, old or ill eats this."

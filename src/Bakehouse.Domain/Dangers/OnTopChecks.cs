@@ -15,7 +15,7 @@ public static class OnTopChecks
 
     /// <summary>Everything wrong with what was written down, at any stage; and once it is taken, whatever nobody has said or may not be.</summary>
     public static IEnumerable<Problem> Problems(Order order) => order.OnTop is not { } top ? []
-        : [.. Written(top), .. order.Stage is Stage.Booked or Stage.InWork or Stage.Ready ? Stops(top, order.Eaters) : []];
+        : [.. Written(top), .. Stages.IsTaken(order.Stage) ? Stops(top, order.Eaters) : []];
 
     /// <summary>Why it can't be taken as it is, whatever its stage.</summary>
     public static IReadOnlyList<Problem> Stops(OnTop top, Eaters? eaters) =>

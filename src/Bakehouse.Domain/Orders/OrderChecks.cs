@@ -161,7 +161,7 @@ public static partial class OrderChecks
             yield return guests with { Where = "How many" };
         }
 
-        if (Stages.IsPlanned(order.Stage) && order.Stage != Stage.Kept && order.Portions.Count is >= 1 and <= MostPortions && Serves.Of(order, CakeFigures.Of(shop)) is { Missing: > 0 } serves && serves.Missing > order.ShortTold)
+        if (Stages.IsTaken(order.Stage) && order.Portions.Count is >= 1 and <= MostPortions && Serves.Of(order, CakeFigures.Of(shop)) is { Missing: > 0 } serves && serves.Missing > order.ShortTold)
         {
             var kept = serves.Kept > 0 ? Invariant($", {serves.Kept} on the top tier kept") : "";
             yield return new Problem("How many", Text(serves.Asked), Invariant($"This cake serves {serves.ToCut}{kept}: {serves.Missing} short."), "Take a larger cake, or tell the customer and tick that they know.");

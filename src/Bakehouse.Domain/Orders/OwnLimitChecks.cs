@@ -9,7 +9,7 @@ public static class OwnLimitChecks
 {
     /// <summary>What needs the fridge in a cake that is taken, where she lets nothing of that leave.</summary>
     public static IEnumerable<Problem> Problems(Order order, Shop shop) =>
-        order.Stage is Stage.Booked or Stage.InWork or Stage.Ready ? Cold(order, shop) : [];
+        Stages.IsTaken(order.Stage) ? Cold(order, shop) : [];
 
     /// <summary>The same whatever its stage: each filling once, then what goes on top.</summary>
     public static IReadOnlyList<Problem> Cold(Order order, Shop shop)
@@ -66,7 +66,7 @@ public sealed record YearlyCap(int Year, decimal Booked, decimal Asked, decimal 
         }
 
         var year = order.Handover.At.Year;
-        var others = orders.Where(o => o.Id != order.Id && o.Handover.At.Year == year && IsTaken(o)).ToList();
+        var others = orders.Where(o => o.Id != order.Id && o.Handover.At.Year == year && IsSold(o)).ToList();
         return new YearlyCap(year, others.Sum(o => o.Price?.Amount ?? 0), asked, cap, [.. others.Where(o => o.Price is null).Select(o => o.Number).Order()]);
     }
 
@@ -77,12 +77,12 @@ public sealed record YearlyCap(int Year, decimal Booked, decimal Asked, decimal 
     /// <param name="owner">True if the owner writes it: what is booked in a year is told to her alone.</param>
     public static Problem? Against(Order after, Order? before, IReadOnlyList<Order> orders, Shop shop, bool owner)
     {
-        if (!IsTaken(after) || Of(after, after.Price?.Amount ?? 0, orders, shop) is not { } year)
+        if (!IsSold(after) || Of(after, after.Price?.Amount ?? 0, orders, shop) is not { } year)
         {
             return null;
         }
 
-        var stood = before is not null && IsTaken(before) && before.Handover.At.Year == year.Year && (before.Price?.Amount ?? 0) >= year.Asked && (before.Price is null || after.Price is not null);
+        var stood = before is not null && IsSold(before) && before.Handover.At.Year == year.Year && (before.Price?.Amount ?? 0) >= year.Asked && (before.Price is null || after.Price is not null);
         return stood ? null
             : after.Price is null ? new Problem("Price", "", "There is a yearly cap, and it counts agreed prices: this cake has none.", "Agree a price first.")
             : !year.IsOver ? null
@@ -90,7 +90,8 @@ public sealed record YearlyCap(int Year, decimal Booked, decimal Asked, decimal 
             : new Problem("Price", Text(year.Asked), $"With it the owner's cap for {year.Year} would be passed.", "Ask the owner, or offer a day of another year.");
     }
 
-    private static bool IsTaken(Order order) => order.Stage is Stage.Booked or Stage.InWork or Stage.Ready or Stage.HandedOver;
+    /// <summary>What was handed over was sold, too.</summary>
+    private static bool IsSold(Order order) => Stages.IsTaken(order.Stage) || order.Stage == Stage.HandedOver;
 
     private static string Text(decimal amount) => amount.ToString("#,0.##", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -47,5 +47,8 @@ public static class Stages
     public static IReadOnlyList<Stage> After(Stage stage) => Next[stage];
 
     /// <summary>True if the order takes part in the plan.</summary>
-    public static bool IsPlanned(Stage stage) => stage is Stage.Kept or Stage.Booked or Stage.InWork or Stage.Ready;
+    public static bool IsPlanned(Stage stage) => stage == Stage.Kept || IsTaken(stage);
+
+    /// <summary>True if the cake is promised and still here: what may not be promised stops it.</summary>
+    public static bool IsTaken(Stage stage) => stage is Stage.Booked or Stage.InWork or Stage.Ready;
 }

@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Shops;
 
+using Bakehouse.Domain.Sheets;
 using Bakehouse.Domain.Structure;
 
 /// <summary>What the shop stacks its cakes with, by name.</summary>
@@ -8,8 +9,8 @@ using Bakehouse.Domain.Structure;
 /// <param name="Underlay">An <see cref="Structure.Underlay"/>, under the box in the van.</param>
 public sealed record Stacking(string Supports, string Board, string Underlay)
 {
-    /// <summary>Wooden dowels, double card, bare floor (common practice, no source).</summary>
-    public static Stacking Usual { get; } = new(SupportKind.Dowel.Name, TierBoard.DoubleCard.Name, Structure.Underlay.Card.Name);
+    /// <summary>What a sheet takes that says nothing else.</summary>
+    public static Stacking Usual { get; } = new(SheetChoices.Usual.Supports.Name, SheetChoices.Usual.Board.Name, SheetChoices.Usual.Underlay.Name);
 
     /// <summary>Every name that is not known; empty if it can be used.</summary>
     public IReadOnlyList<Problem> Problems() =>

@@ -29,6 +29,10 @@ public sealed record FromFreezer(int Needed, IReadOnlyList<SpareSponges> Taken)
         return new FromFreezer(needed, taken);
     }
 
+    /// <summary>A cake of that slip that must avoid something: it gets none, since the book does not know what spare sponges contain. Null if there is none.</summary>
+    public static Order? Avoiding(Slip slip, IReadOnlyList<Order> orders) =>
+        slip.About.Select(bake => StepKey.Parse(bake) is { } key ? orders.FirstOrDefault(o => o.Id == key.Order) : null).OfType<Order>().FirstOrDefault(o => o.Allergies.Kind == AllergyKind.Avoid);
+
     /// <summary>The tier of a load and the pans in it; null if its order or tier is gone.</summary>
     private static (TierPlan Tier, int Pans)? Load(string bake, IReadOnlyList<Order> orders, Shop shop)
     {

@@ -50,6 +50,16 @@ public sealed class KitchenReaderTests
         Assert.Equal("Nothing for Ines", Band(At(8, 5), "ines").Big);
     }
 
+    /// <summary>A baker who begins early ticks early; boxing and handing over are not offered before their hour.</summary>
+    [Fact]
+    public void Hours_ahead_a_coat_can_be_ticked_a_box_and_a_handover_can_not()
+    {
+        Assert.Equal([Key("coat", 0)], Band(At(6, 30), "dov").Steps);
+        Assert.Equal(("Nothing for Petra until 10:30", 0), (Band(At(8, 5), "petra").Big, Band(At(8, 5), "petra").Steps.Count));
+        Assert.Empty(Band(At(8, 5), "wren").Steps);
+        Assert.Equal([Key("box")], Band(At(10, 0), "petra").Steps);
+    }
+
     [Fact]
     public void Who_is_through_has_the_day_done()
     {

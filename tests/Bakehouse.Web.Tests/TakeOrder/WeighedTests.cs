@@ -100,6 +100,7 @@ public sealed class WeighedTests : CounterContext
         page.Find("#told").Change("Anaphylaxis");
         Assert.Contains("nuts: only with controls.", page.Find(".weighed").TextContent, StringComparison.Ordinal);
         Tap(page, "Take the order");
+        Assert.Contains("Say: nuts. No recipe of this cake lists nuts. What is used in this kitchen can still get in.", page.Markup, StringComparison.Ordinal);
         Tap(page, "Said yes");
         Assert.Equal(CustomersWord.Anaphylaxis, Assert.Single(Book.State.Orders).Allergies.Told);
         Assert.Equal(CustomersWord.Anaphylaxis, Bakehouse.Web.TakeOrder.OrderForm.Of(Book.State.Orders[0], Book.State.Shop!).Told);

@@ -1,9 +1,11 @@
 namespace Bakehouse.Web.Tests.TheCakes;
 
+using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
@@ -40,6 +42,23 @@ public sealed class OneCakePageTests : BunitContext
         Assert.Contains("Hidden inside: 11 dowels, 2 boards, 1 rod. 14 parts in all: count them in, and tell whoever cuts it the same count.", page.Find(".cake-facts .danger").TextContent.Trim(), StringComparison.Ordinal);
         Assert.Equal(11, page.FindAll(".inside-tray circle.dowel").Count);
         Assert.Contains("no proof of strength", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>Back a stage that a tick brought takes that tick back: else the cake is in work with no work in any plan.</summary>
+    [Fact]
+    public void Not_handed_over_after_all_takes_the_tick_back_and_withhandoverone_moves_the_stage()
+    {
+        var handover = new StepKey(order.Id, null, "handover", 1).ToString();
+        book.State = book.State with { Orders = [order with { Stage = Stage.HandedOver }] };
+        book.Lines = [new CakeLine(Cakes.Now, "wren", CakeDeed.Ticked, handover, "wren", Cakes.Now, "")];
+        Back(Open());
+        Assert.Equal(handover, Assert.IsType<UndoTick>(book.Heard[^1]).Step);
+
+        book.Lines = [.. book.Lines, new CakeLine(Cakes.Now, "ines", CakeDeed.TakenBack, handover, "wren", null, "")];
+        Back(Open());
+        Assert.Equal(Stage.Ready, Assert.IsType<MoveStage>(book.Heard[^1]).To);
+
+        static void Back(IRenderedComponent<OneCakePage> page) => page.FindAll("button").First(b => b.TextContent.Trim() == "Not handed over after all").Click();
     }
 
     [Theory]

@@ -2,8 +2,6 @@ namespace Bakehouse.Web.TheKitchen.Wrong;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
-using Bakehouse.Domain.Methods;
-using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
 using Bakehouse.Web.Shell;
@@ -31,7 +29,7 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said, Loc
             [.. Told(slip, repair).Select(p => $"{said.Thing(p)}: {Steps(repair.Moves.Count(m => m.To.People.Concat(m.From?.People ?? []).Contains(p)))}")],
             [.. Customers(slip, repair).Select(Customer)],
             new Telling(slip.Id, slip.Kind.ToString(), slip.About, slip.From is { } from ? WrongHours.Text(from) : null, slip.Until is { } until ? WrongHours.Text(until) : null, slip.Spare, null),
-            slip.Kind == SlipKind.Cracked && !refused && !Avoids(slip) ? Instead(slip) : null)
+            slip.Kind == SlipKind.Cracked && !refused && FromFreezer.Avoiding(slip, book.State.Orders) is null ? Instead(slip) : null)
         {
             Tell = string.Join(',', Told(slip, repair).Concat(Customers(slip, repair))),
             Message = refused ? "" : foreseen.Answer.Message,
@@ -54,9 +52,6 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said, Loc
         slip.Spare ? "Bake it again instead" : "Spare layers instead",
         slip.Spare ? "" : Counted(slip),
         $"/kitchen/wrong?kind={slip.Kind}&about={Uri.EscapeDataString(string.Join(',', slip.About))}&spare={(slip.Spare ? "false" : "true")}");
-
-    /// <summary>What spare sponges contain is not in the book: such a cake gets none.</summary>
-    private bool Avoids(Slip slip) => StepKey.Parse(slip.About[0]) is { } key && book.State.Orders.Any(o => o.Id == key.Order && o.Allergies.Kind == AllergyKind.Avoid);
 
     private string Counted(Slip slip) => FromFreezer.For(slip, book.State.Orders, shop, book.State.Freezer) switch
     {

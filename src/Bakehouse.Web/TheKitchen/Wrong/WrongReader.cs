@@ -2,7 +2,6 @@ namespace Bakehouse.Web.TheKitchen.Wrong;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
-using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Domain.Slips;
@@ -57,7 +56,7 @@ public sealed class WrongReader(IBook book, Shop shop, Instant now, string perso
     /// <summary>True if the freezer holds as many as were lost, and the cake may have them.</summary>
     private bool AreCounted(Slip slip) => slip.Kind == SlipKind.Cracked
         && FromFreezer.For(slip, book.State.Orders, shop, book.State.Freezer) is { Needed: > 0 } from && from.Counted == from.Needed
-        && !book.State.Orders.Any(o => o.Allergies.Kind == AllergyKind.Avoid && slip.About[0].StartsWith(o.Id.ToString("N"), StringComparison.Ordinal));
+        && FromFreezer.Avoiding(slip, book.State.Orders) is null;
 
     private WrongView Hours(SlipKind kind, string about, string title, WrongHours hours)
     {
