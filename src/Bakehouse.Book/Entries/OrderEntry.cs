@@ -114,7 +114,7 @@ internal static class OrderEntry
         var owner = desk.Shop.PersonOf(command.Person)?.Role == Role.Owner;
         var full = DayCaps.Against(after, before, desk.State.Orders, desk.Shop, owner);
         var recipes = desk.State.CookbookOf(after);
-        List<Problem> problems = [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner, recipes), .. full is null ? (Problem[])[] : [full]];
+        List<Problem> problems = [.. move, .. OrderChecks.NewProblems(after, before, desk.Shop, desk.Now, owner, recipes), .. UncleanBowl.AfterMixing(before, after, desk), .. full is null ? (Problem[])[] : [full]];
         Problem?[] money = problems.Count > 0 ? [] : [FloorPrice.Against(after, before, recipes, desk.Shop, owner), YearlyCap.Against(after, before, desk.State.Orders, desk.Shop, owner)];
         return [.. problems, .. money.OfType<Problem>()];
     }

@@ -33,6 +33,7 @@ internal static class TickEntry
         }
 
         problems.AddRange(NotMade(key, desk));
+        problems.AddRange(UncleanBowl.BeforeTick(command.Step, desk));
         return problems.Count > 0
             ? Outcome.Refused(command.Step, problems[0].Sentence, problems)
             : Ticking.Decide(command, desk, command.Step, [new Tick(command.Step, command.Done ?? desk.Now, command.By)]);

@@ -82,7 +82,7 @@ public sealed record BookState(
     public IReadOnlyList<Problem> StopsOf(Order order) => Shop is { } shop ? BeforeWork.Stops(order, CookbookOf(order), Cookbook, shop) : [];
 
     /// <summary>What the planner plans around.</summary>
-    public ByHand Hand => new(Pins, Chores) { NotDone = NotDone, Slips = Slips };
+    public ByHand Hand => new(Pins, Chores) { NotDone = NotDone, Slips = Slips, RecipesOf = CookbookOf };
 
     /// <summary>Orders that should have a plan by now and hang on no wall, by handover: their day has come near, or they found no room.</summary>
     public IReadOnlyList<Order> WithoutPlan(Instant now)

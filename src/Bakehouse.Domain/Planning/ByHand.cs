@@ -1,6 +1,8 @@
 namespace Bakehouse.Domain.Planning;
 
 using Bakehouse.Domain.Chores;
+using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Slips;
 
 /// <summary>What somebody has set or told by hand and the planner plans around.</summary>
@@ -16,6 +18,9 @@ public sealed record ByHand(IReadOnlyList<Pin> Pins, IReadOnlyList<Chore> Chores
 
     /// <summary>When somebody last said of a step that it is not done: it is not assumed by what was planned until then.</summary>
     public IReadOnlyDictionary<string, Instant> NotDone { get; init; } = new Dictionary<string, Instant>();
+
+    /// <summary>The recipes that an order is made from: what they contain goes into its bowls and pans. Nothing is known of them unless told.</summary>
+    public Func<Order, Cookbook> RecipesOf { get; init; } = _ => Cookbook.Empty;
 
     /// <summary>The same with this pin in the place of an earlier one of its step.</summary>
     public ByHand With(Pin pin) => this with { Pins = [.. Pins.Where(p => p.Step != pin.Step), pin] };

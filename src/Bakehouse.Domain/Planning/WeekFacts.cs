@@ -34,6 +34,7 @@ internal sealed partial class WeekFacts
         running = Begun((_, end) => end > week.Now);
         baked = Baked();
         running.AddRange(baked);
+        running.RemoveAll(Uncleaned);
         bowls = LastBowls();
         backlog = new Backlog(week, done, rows.ToDictionary(r => r.Key, r => r.Value.Start));
     }
@@ -75,6 +76,19 @@ internal sealed partial class WeekFacts
     private bool Tainted(StepRow row, Step step) =>
         bowls.Values.Any(b => b.Machine == row.Machine && b.Step.Has.Intersect(step.Avoid).Any());
 
+    /// <summary>
+    /// True for a mix whose bowl met what it is kept from and was not cleaned since, as when the customer's word came after it was planned:
+    /// it has not begun, and is planned anew behind a clean-down.
+    /// </summary>
+    private bool Uncleaned(string running) => rows.TryGetValue(running, out var row) && row.Machine is not null && steps[running].Mix is not null
+        && rows.Values.Where(r => r.Machine == row.Machine && done.ContainsKey(r.Step) && steps[r.Step].Has.Intersect(steps[running].Avoid).Any())
+            .Any(dirty => !(wall?.Cleans ?? []).Any(c => c.Machine == row.Machine && c.Start >= done[dirty.Step] && Stood(c) is { } span && span.To <= row.Start));
+
+    /// <summary>When a past clean-down was, if today's shop could do it so; else null.</summary>
+    private Span? Stood(CleanRow row) => week.Machines.FirstOrDefault(m => m.Id == row.Machine)?.Clean is { } how && new Span(row.Start, row.Start + how.Minutes) is var span
+        && row.People.All(p => people.TryGetValue(p, out var who) && who.Person.Skills.Contains(how.Skill) && who.Hours.Any(h => h.Covers(span)))
+        && !week.Machines.Any(m => m.Id == row.Machine && m.Down.Any(d => d.Meets(span))) ? span : null;
+
     private bool Shut(StepRow row, Step step) =>
         week.Machines.Any(m => m.Id == row.Machine && m.Down.Any(d => d.Meets(new Span(row.Start, row.Start + step.Minutes))));
 
@@ -83,8 +97,11 @@ internal sealed partial class WeekFacts
         var why = assumed.Contains(step) ? Assumed.Why : "done";
         return bowls.TryGetValue(step, out var bowl)
             ? new Fixed(step, bowl.Start, [], bowl.Machine, null, null, why)
-            : new Fixed(step, done[step] - steps[step].Minutes, [], null, null, null, why);
+            : new Fixed(step, done[step] - steps[step].Minutes, [], BowlOf(step), null, null, why);
     }
+
+    /// <summary>A done mix keeps its bowl as long as the shop has it: what that bowl met must be known until the next cake kept from it.</summary>
+    private string? BowlOf(string step) => steps[step].Mix is not null && rows.TryGetValue(step, out var row) && week.Machines.Any(m => m.Id == row.Machine) ? row.Machine : null;
 
     /// <summary>
     /// Adds to what is done what nobody ticked and its planned time has passed, if today's shop could do it so. A row without hands was

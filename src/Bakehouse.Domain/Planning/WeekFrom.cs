@@ -31,9 +31,12 @@ public sealed partial record Week
         // A cake that is with its customer asks for nothing any more, even if its stage was not moved yet.
         var ticked = done.Select(t => t.Step).ToHashSet();
         var cakes = planned.Select(o => (Order: o, Cake: CakeSteps.Of(o, shop))).Where(c => !ticked.Contains(c.Cake.Out)).ToList();
-        var week = Empty(shop, time).With(hand?.Chores ?? [], time) with
+        var into = new GoesIn(planned, shop.Allergens, hand ?? ByHand.Nothing);
+        var empty = Empty(shop, time).With(hand?.Chores ?? [], time);
+        var week = empty with
         {
-            Steps = [.. cakes.SelectMany(c => c.Cake.Steps)],
+            Steps = [.. cakes.SelectMany(c => into.Of(c.Order, c.Cake.Steps))],
+            Air = into.Dust(empty.Air),
             Holds = [.. cakes.SelectMany(c => c.Cake.Holds)],
             Clocks = [.. cakes.SelectMany(c => c.Cake.Clocks)],
             Ages = [.. cakes.SelectMany(c => c.Cake.Ages)],

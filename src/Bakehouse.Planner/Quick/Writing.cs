@@ -24,7 +24,9 @@ internal static class Writing
     private static StepRow ToRow(Shop shop, Board board, Act act)
     {
         var row = board.Rows[act.Index];
-        var machine = row.Run < 0 ? null : shop.Week.Machines[board.Runs[row.Run].Machine].Id;
+        // What is done asks for no machine any more, but a mix keeps the bowl that it was made in.
+        var at = row.Run >= 0 ? board.Runs[row.Run].Machine : act.Standing ? act.PinMachine : -1;
+        var machine = at < 0 ? null : shop.Week.Machines[at].Id;
         var batch = row.Run >= 0 && board.Runs[row.Run].Members > 1 ? "b" + (row.Run + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) : null;
         return new StepRow(act.Step.Id, row.Start * shop.Grain, [.. Names(shop, row.People)], machine, batch);
     }

@@ -50,8 +50,10 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         return new CardView(
             StepWords.Big(key.Operation, tiers, shop), $"{order.Number} {order.Customer.Name}, for {words.DayAndTime(order.Handover.At)}", order.Number, When(step),
             PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key.Operation, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
-            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
+            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. Clean(step), .. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
     }
+
+    private IEnumerable<string> Clean(string step) => DangerWords.Clean(state.Book, [step]) is { } words ? [words] : [];
 
     private string When(string step)
     {

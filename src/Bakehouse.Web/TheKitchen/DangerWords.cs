@@ -7,6 +7,7 @@ using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Dangers;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
 
 /// <summary>What can hurt somebody, from the order and its build, in the words of the strips.</summary>
@@ -45,12 +46,29 @@ internal static class DangerWords
     public static IReadOnlyList<string> Told(BookState book, Order order, string operation, Shop shop) =>
         [.. Caution.Of(order, BuildSheet.Try(order.Tiers, order.Finish, CakeFigures.Of(shop)), shop, book.CookbookOf(order)).Where(c => c.Steps.Contains(operation)).Select(c => c.ToString())];
 
-    /// <summary>What to avoid in these steps, and whether something must be answered before they are made; null if neither.</summary>
+    /// <summary>"Clean 20 L bowl down wet first: nuts were in it" for a batter or cream whose bowl met what the cake must be kept from; null if none did.</summary>
+    public static string? Clean(BookState book, IEnumerable<string> steps)
+    {
+        if (book is not { Shop: { } shop, Week: { } week, Wall: { } wall })
+        {
+            return null;
+        }
+
+        var plan = wall.From(week.Epoch);
+        var said = steps.Select(s => BowlMet.Before(week, plan, s)).OfType<BowlMet>().GroupBy(b => b.Bowl)
+            .Select(b => $"Clean {NameOf(b.Key, shop)} down wet first: {string.Join(", ", b.SelectMany(m => m.Of).Distinct(StringComparer.Ordinal))} went into it").ToList();
+        return said.Count == 0 ? null : string.Join(". ", said);
+    }
+
+    /// <summary>A bowl by its name in the shop.</summary>
+    public static string NameOf(string bowl, Shop shop) => shop.Bowls.FirstOrDefault(b => b.Id == bowl)?.Name ?? bowl;
+
+    /// <summary>What to avoid in these steps, whether a bowl is to be cleaned down before, and whether something must be answered before they are made; null if neither.</summary>
     public static string? Band(BookState book, IReadOnlyList<string> steps)
     {
         var mine = steps.Select(s => StepKey.Parse(s)).OfType<StepKey>().Select(k => (k.Operation, Order: book.Orders.First(o => o.Id == k.Order))).ToList();
         var stopped = mine.Where(m => Stops(book, m.Order, m.Operation).Count > 0).Select(m => m.Order.Number).Distinct().Order().ToList();
-        string?[] said = [stopped.Count == 0 ? null : $"Stop: look at cake {string.Join(", ", stopped.Select(n => n.ToString(CultureInfo.InvariantCulture)))} first", Avoid(mine.Select(m => m.Order))];
+        string?[] said = [Clean(book, steps), stopped.Count == 0 ? null : $"Stop: look at cake {string.Join(", ", stopped.Select(n => n.ToString(CultureInfo.InvariantCulture)))} first", Avoid(mine.Select(m => m.Order))];
         return said.Any(s => s is not null) ? string.Join(". ", said.OfType<string>()) : null;
     }
 

@@ -44,10 +44,17 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var blocks = list.Where(p => person is null || p.Person == person)
             .SelectMany(p => (p with { Stints = [.. p.Stints.Skip(shown.Contains(p) ? 1 : 0)] }).Blocks(IsToday).Select(b => (p.Person, Block: b)));
         return person is not null
-            ? blocks.Select(x => new ThenView("", BlockWords.Of(x.Block.Kind), string.Join(", ", x.Block.Stints.Select(s => $"{Timed(s)} {Big(s)}".Trim()))))
-            : blocks.SelectMany(x => Nearest(x.Block).Select(n => (n.Stint, Then: new ThenView(Timed(n.Stint), Name(x.Person), Big(n.Stint) + (n.More > 0 ? $" and {n.More} more" : "")))))
-                .DistinctBy(x => x.Stint.Steps[0], StringComparer.Ordinal).OrderBy(x => x.Stint.Start).Take(ThenThatFit).Select(x => x.Then);
+            ? Cleans().Select(c => new ThenView("", "Clean", $"{words.Time(words.Local(c.Start).TimeOfDay)} {c.Words}"))
+                .Concat(blocks.Select(x => new ThenView("", BlockWords.Of(x.Block.Kind), string.Join(", ", x.Block.Stints.Select(s => $"{Timed(s)} {Big(s)}".Trim())))))
+            : blocks.SelectMany(x => Nearest(x.Block).Select(n => (n.Stint.Start, Key: n.Stint.Steps[0], Then: new ThenView(Timed(n.Stint), Name(x.Person), Big(n.Stint) + (n.More > 0 ? $" and {n.More} more" : "")))))
+                .DistinctBy(x => x.Key, StringComparer.Ordinal)
+                .Concat(Cleans().Select(c => (c.Start, Key: "", Then: new ThenView(words.Time(words.Local(c.Start).TimeOfDay), Name(c.Person), c.Words))))
+                .OrderBy(x => x.Start).Take(ThenThatFit).Select(x => x.Then);
     }
+
+    /// <summary>Clean-downs of today, on one person's screen only theirs.</summary>
+    private IEnumerable<CleanDownView> Cleans() => CleanDowns.Of(state.Book, shop, state.Now)
+        .Where(c => words.Local(c.Start).Date <= Now.Date && (person is null || c.Person == person));
 
     private static IEnumerable<(Stint Stint, int More)> Nearest(Block block)
     {

@@ -91,6 +91,52 @@ public sealed class WeekFromTests
         Assert.Empty(Week.From([Cake], without, [], wall, Cakes.Now).Fixed);
     }
 
+    /// <summary>
+    /// An allergy that is told while the batter is mixed, in a bowl that met it: the mix has not begun by then, and is planned anew behind a
+    /// clean-down. One that lay between counts, as long as the one who did it is still in the shop.
+    /// </summary>
+    [Fact]
+    public void A_mix_in_a_bowl_that_met_what_it_is_kept_from_has_not_begun()
+    {
+        var nutty = Cakes.Good(2, 8) with { Number = 402, Version = 1, Tiers = [Cakes.Good(2, 8).Tiers[0] with { Sponge = "carrot" }] };
+        var kept = Cake with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "") };
+        var first = new StepKey(nutty.Id, nutty.Tiers[0].Id, "mix", 1).ToString();
+        var mix = new StepKey(kept.Id, kept.Tiers[0].Id, "mix", 1).ToString();
+        var epoch = WeekTime.Of(London, Cakes.Now, 21).Epoch;
+        var now = (int)(Cakes.Now - epoch).TotalMinutes;
+        Wall Hung(params CleanRow[] cleans) => new(epoch, new Plan(
+            "w", new Dictionary<string, string>(), [new StepRow(first, now - 90, ["petra"], "bowl20", null), new StepRow(mix, now - 5, ["petra"], "bowl20", null)], [], cleans));
+        Tick[] done = [new(first, Cakes.Now - Duration.FromMinutes(70), "petra")];
+
+        Assert.DoesNotContain(Week.From([kept, nutty], SampleBakery.Shop, done, Hung(), Cakes.Now).Fixed, f => f.Step == mix);
+        Assert.Contains(Week.From([Cake, nutty], SampleBakery.Shop, done, Hung(), Cakes.Now).Fixed, f => f.Step == mix && f.Why == "started");
+        Assert.Contains(Week.From([kept, nutty], SampleBakery.Shop, done, Hung(new CleanRow("bowl20", now - 60, ["petra"])), Cakes.Now).Fixed, f => f.Step == mix && f.Why == "started");
+        Assert.DoesNotContain(Week.From([kept, nutty], SampleBakery.Shop, done, Hung(new CleanRow("bowl20", now - 60, ["nobody"])), Cakes.Now).Fixed, f => f.Step == mix);
+        Assert.DoesNotContain(Week.From([kept, nutty], SampleBakery.Shop, done, Hung(new CleanRow("bowl20", now - 85, ["petra"])), Cakes.Now).Fixed, f => f.Step == mix);
+    }
+
+    /// <summary>
+    /// The counter's words cover what the kitchen knows by other names: "gluten" is wheat in a batter and in the air, a kind of nut is in what
+    /// has nuts (Regulation (EU) No 1169/2011, Annex II, points 1 and 8).
+    /// </summary>
+    [Theory]
+    [InlineData("gluten", "vanilla", true)]
+    [InlineData("hazelnuts", "carrot", true)]
+    [InlineData("nuts", "carrot", true)]
+    [InlineData("hazelnuts", "vanilla", false)]
+    [InlineData("fish", "vanilla", false)]
+    public void A_word_of_the_counter_is_met_by_what_it_covers(string word, string sponge, bool met)
+    {
+        var other = Cakes.Good(2, 8) with { Number = 402, Version = 1, Tiers = [Cakes.Good(2, 8).Tiers[0] with { Sponge = sponge }] };
+        var kept = Cake with { Allergies = new AllergyAnswer(AllergyKind.Avoid, [word], "") };
+        var week = Week.From([kept, other], SampleBakery.Shop, [], null, Cakes.Now);
+        var mixes = week.Steps.Where(s => s.Order == other.Id.ToString("N") && s.Mix?.Family == sponge).ToList();
+        Assert.NotEmpty(mixes);
+        Assert.All(mixes, m => Assert.Equal(met, m.Has.Contains(word)));
+        Assert.Equal(word == "gluten", week.Air.Any(a => a.Allergen == word));
+        Assert.All(week.Steps, s => Assert.Empty(s.Has.Intersect(s.Avoid)));
+    }
+
     /// <summary>Eight sizes of pan can be counted at once; a ninth counts as the next wider one, in ovens that take it.</summary>
     [Fact]
     public void More_than_eight_sizes_of_pan_are_counted_as_eight()

@@ -65,9 +65,11 @@ internal static class PlanRules
              WHERE w.People <> ''
              GROUP BY person.value, Start HAVING count(DISTINCT what) > 1
             """),
-        new("D6", "No machine begins two things at one minute.", Open + """
+        // What is taken as done without a tick has no hands any more; an oven bakes without.
+        new("D6", "No machine begins two things at one minute.", Open + Known + """
             SELECT Machine || ' at ' || Start
               FROM (SELECT Start, Machine, ifnull(Batch, Step) AS what FROM open
+                     WHERE People <> '' OR Machine IN (SELECT json_extract(oven.value, '$.id') FROM shop, json_each(shop.Document, '$.ovens') oven)
                     UNION ALL SELECT Start, Machine, 'clean' FROM wall_cleans)
              WHERE Machine IS NOT NULL
              GROUP BY Machine, Start HAVING count(DISTINCT what) > 1
