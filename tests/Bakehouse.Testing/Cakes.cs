@@ -37,5 +37,19 @@ public static class Cakes
     public static CakeTier Tier(int order, int tier, int inches) =>
         new(Id(order, tier), Length.FromInches(inches), Length.FromCentimetres(10), 4, "vanilla", "raspberry-jam", [new CoatColour("Ivory", "#F7F0E1", 1)]);
 
+    /// <summary>An order with cupcakes beside it, a batch for each count; its portions are what it serves now.</summary>
+    public static Order With(Order order, params int[] cupcakes)
+    {
+        var all = order with { Tiers = [.. order.Tiers, .. cupcakes.Select((count, i) => Batch(order, i + 1, count))] };
+        return all with { Portions = all.Portions with { Count = BuildSheet.Of(all).Portions(all.Portions.Cut) } };
+    }
+
+    /// <summary>An order of cupcakes alone.</summary>
+    public static Order Alone(int number, params int[] cupcakes) => With(Good(number) with { Tiers = [] }, cupcakes);
+
+    /// <summary>Vanilla with a swirl in Blush.</summary>
+    public static CakeTier Batch(Order order, int batch, int count, string sponge = "vanilla") =>
+        Cupcakes.Batch(new Guid(order.Id.ToByteArray()[0] + 1, (short)(100 + batch), 7, 1, 2, 3, 4, 5, 6, 7, 9), count, sponge, [new CoatColour("Blush", "#EAD0CC", 1)]);
+
     private static Guid Id(int order, int tier) => new(order, (short)tier, 7, 1, 2, 3, 4, 5, 6, 7, 8);
 }

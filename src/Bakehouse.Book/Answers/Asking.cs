@@ -136,7 +136,7 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
     }
 
     private Offer? Smaller(Order order) =>
-        Best(OfferKind.Build, Enumerable.Range(1, Math.Max(0, order.Tiers.Count - 1)).Select(less => order with { Tiers = [.. order.Tiers.SkipLast(less)] }));
+        Best(OfferKind.Build, Enumerable.Range(1, Math.Max(0, order.Stack.Count - 1)).Select(less => order with { Tiers = [.. order.Stack.SkipLast(less), .. order.Beside] }));
 
     private Offer? Best(OfferKind kind, IEnumerable<Order> tries) =>
         tries.Select(Of).FirstOrDefault(f => f.IsYes) is { } fit ? Still(kind, fit) : null;

@@ -3,6 +3,8 @@ namespace Bakehouse.Book.Tables;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Measures;
@@ -73,6 +75,7 @@ internal static class Document
         {
             PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
             IgnoreReadOnlyProperties = true,
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { WithoutComputed } },
             RespectNullableAnnotations = true,
             // The document stands in a database, never in a page: names stay readable in every script.
             Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
@@ -83,6 +86,20 @@ internal static class Document
         options.ConfigureForNodaTime(DateTimeZoneProviders.Tzdb);
         options.MakeReadOnly(populateMissingResolver: true);
         return options;
+    }
+
+    /// <summary>Lists that an order works out from its tiers are not written: read-only ones would be, as they could be filled while reading.</summary>
+    private static void WithoutComputed(JsonTypeInfo info)
+    {
+        if (info.Type != typeof(Order) && info.Type != typeof(Cupcakes))
+        {
+            return;
+        }
+
+        foreach (var computed in info.Properties.Where(p => p.Set is null).ToList())
+        {
+            info.Properties.Remove(computed);
+        }
     }
 
     /// <summary>A cookbook as it is written.</summary>

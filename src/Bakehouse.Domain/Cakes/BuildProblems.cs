@@ -13,9 +13,12 @@ public static class BuildProblems
     /// <summary>Every problem; empty if a sheet can be worked out.</summary>
     public static IReadOnlyList<Problem> Of(IReadOnlyList<CakeTier> tiers, CakeFigures figures) => tiers.Count == 0
         ? [new Problem("Tiers", "0", "A cake has at least one tier.", "Add a tier.")]
-        : [.. FigureChecks.Of(figures), .. tiers.SelectMany((tier, i) => Of(tier, $"Tier {(i + 1).ToString(CultureInfo.InvariantCulture)}", figures))];
+        : [.. FigureChecks.Of(figures), .. CupcakeProblems.Order(tiers), .. tiers.SelectMany((tier, i) => Of(tier, $"Tier {(i + 1).ToString(CultureInfo.InvariantCulture)}", figures))];
 
-    private static IEnumerable<Problem> Of(CakeTier tier, string where, CakeFigures figures)
+    private static IEnumerable<Problem> Of(CakeTier tier, string where, CakeFigures figures) =>
+        (tier.Special?.Cupcakes is { } cupcakes ? CupcakeProblems.Of(tier, cupcakes, where) : Sized(tier, where, figures)).Concat(Coloured(tier, where));
+
+    private static IEnumerable<Problem> Sized(CakeTier tier, string where, CakeFigures figures)
     {
         if (tier.Diameter.Millimetres == 0)
         {
@@ -39,7 +42,10 @@ public static class BuildProblems
         {
             yield return problem;
         }
+    }
 
+    private static IEnumerable<Problem> Coloured(CakeTier tier, string where)
+    {
         var shares = tier.Colours.Sum(c => c.Share);
         if (shares != 1 || tier.Colours.Any(c => c.Share < 0))
         {

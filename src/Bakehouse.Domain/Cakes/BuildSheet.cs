@@ -3,7 +3,7 @@ namespace Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 
-/// <summary>All that is needed to build one tier.</summary>
+/// <summary>All that is needed to build one tier, or a batch of cupcakes: then the final coat is their swirls.</summary>
 /// <param name="Fillings">Layers less one.</param>
 /// <param name="FillingHeight">Of one filling.</param>
 /// <param name="Filling">In all of them.</param>
@@ -64,6 +64,9 @@ public sealed record TierBuild(
     /// <summary>Free height below it, on pillars or a separator.</summary>
     public Length Separator => Tier.Special?.Separator ?? default;
 
+    /// <summary>True for cupcakes.</summary>
+    public bool StandsBeside => Tier.StandsBeside;
+
     /// <summary>One layer of sponge: the bare height less the fillings, shared out.</summary>
     public Length LayerHeight => (Tier.Height - (FillingHeight * Fillings)) * (1m / Tier.Layers);
 }
@@ -71,9 +74,15 @@ public sealed record TierBuild(
 /// <summary>A coated tier.</summary>
 public sealed record FinishedSize(Length Diameter, Length Height);
 
-/// <summary>The whole cake: every tier, bottom first, and the totals.</summary>
+/// <summary>
+/// The whole order: every tier, bottom first, what stands beside them, and the totals. Height, mass and balance are those of the stack; amounts and
+/// portions are of all.
+/// </summary>
+/// <param name="Tiers">All that is made: the stack, bottom first, then what stands beside it.</param>
+/// <param name="Drum">Under the stack; null if there is none.</param>
+/// <param name="Box">Of the stack; null if there is none.</param>
 /// <param name="Rods">Centre rods: one from three tiers up (common practice, no source).</param>
-/// <param name="Cake">Mass of the tiers with coats; no boards, supports or decoration.</param>
+/// <param name="Cake">Mass of the stacked tiers with coats; no boards, supports or decoration.</param>
 /// <param name="BoardsAndDrum">Mass of drum and boards.</param>
 /// <param name="Height">From the table to the top, with drum and boards.</param>
 /// <param name="CentreOfGravity">Above the table, of tiers, boards and drum.</param>
@@ -82,8 +91,8 @@ public sealed record BuildSheet(
     IReadOnlyList<TierBuild> Tiers,
     CakeFigures Figures,
     IReadOnlyList<ColourBatch> Colours,
-    Board Drum,
-    Box Box,
+    Board? Drum,
+    Box? Box,
     int Rods,
     Mass Cake,
     Mass BoardsAndDrum,
@@ -91,6 +100,18 @@ public sealed record BuildSheet(
     Length CentreOfGravity,
     double TipsAt)
 {
+    /// <summary>The tiers that stand on each other, bottom first; empty if there are only cupcakes.</summary>
+    public IReadOnlyList<TierBuild> Stack => [.. Tiers.Where(t => !t.StandsBeside)];
+
+    /// <summary>Batches of cupcakes.</summary>
+    public IReadOnlyList<TierBuild> Beside => [.. Tiers.Where(t => t.StandsBeside)];
+
+    /// <summary>Boxes of all cupcakes, batch by batch: what differs is not mixed in a box.</summary>
+    public IReadOnlyList<CupcakeBox> CupcakeBoxes => [.. Beside.SelectMany(t => CupcakeBox.For(t.Tier.Special!.Cupcakes!.Count))];
+
+    /// <summary>Mass of all cupcakes with their swirls, without boxes.</summary>
+    public Mass BesideMass => Beside.Aggregate(Mass.FromGrams(0), (sum, t) => sum + t.Mass);
+
     /// <summary>Batter of all tiers.</summary>
     public Volume Batter => Volume.Sum(Tiers.Select(t => t.Pans.AllBatter));
 
@@ -110,8 +131,8 @@ public sealed record BuildSheet(
     public int Supports => Tiers.Sum(t => t.Supports?.Count ?? 0);
 
     /// <summary>A centre rod: from the bottom tier's board to the middle of the top tier; null if there is none.</summary>
-    public Length? RodLength => Rods == 0 ? null : Tiers.Skip(1).Aggregate(
-        Tiers[0].Finished.Height - (Tiers[^1].Finished.Height * 0.5m), (length, tier) => length + tier.Separator + tier.Board.Thickness + tier.Finished.Height);
+    public Length? RodLength => Rods == 0 ? null : Stack.Skip(1).Aggregate(
+        Stack[0].Finished.Height - (Stack[^1].Finished.Height * 0.5m), (length, tier) => length + tier.Separator + tier.Board.Thickness + tier.Finished.Height);
 
     /// <summary>All that is lifted: tiers, boards and drum. Decoration and box come on top.</summary>
     public Mass Mass => Cake + BoardsAndDrum;
@@ -120,10 +141,10 @@ public sealed record BuildSheet(
     public bool TwoCarry => Mass >= Figures.TwoCarryFrom;
 
     /// <summary>True if some upper tier is so heavy that two people lower it onto its supports.</summary>
-    public bool TwoLower => Tiers.Skip(1).Any(t => t.Mass >= Figures.TwoLowerFrom);
+    public bool TwoLower => Stack.Skip(1).Any(t => t.Mass >= Figures.TwoLowerFrom);
 
     /// <summary>
-    /// The build of an order. It must have a tier, and be right by <see cref="BuildProblems"/>; else throws, naming each problem.
+    /// The build of an order. It must have a tier or cupcakes, and be right by <see cref="BuildProblems"/>; else throws, naming each problem.
     /// </summary>
     public static BuildSheet Of(Order order, CakeFigures? figures = null) => Of(order.Tiers, order.Finish, figures ?? CakeFigures.Usual);
 
@@ -132,11 +153,11 @@ public sealed record BuildSheet(
     /// may have, or no sheet can be worked out.
     /// </summary>
     public static BuildSheet? Try(IReadOnlyList<CakeTier> tiers, Finish finish, CakeFigures figures) =>
-        tiers.Count is >= 1 and <= OrderChecks.MostTiers && tiers.All(OrderChecks.HasSize) && BuildProblems.Of(tiers, figures).Count == 0
+        OrderChecks.IsCounted(tiers) && tiers.All(OrderChecks.HasSize) && BuildProblems.Of(tiers, figures).Count == 0
             ? Of(tiers, finish, figures)
             : null;
 
-    /// <summary>The build of tiers, bottom first.</summary>
+    /// <summary>The build of tiers, bottom first, and of cupcakes after them.</summary>
     public static BuildSheet Of(IReadOnlyList<CakeTier> tiers, Finish finish, CakeFigures figures)
     {
         var problems = BuildProblems.Of(tiers, figures);

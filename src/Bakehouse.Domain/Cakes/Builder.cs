@@ -8,25 +8,27 @@ internal sealed class Builder(IReadOnlyList<CakeTier> tiers, Finish finish, Cake
 {
     public BuildSheet Build()
     {
-        var made = new TierMaker(tiers, finish, figures);
-        var builds = tiers.Select(made.Tier).ToList();
-        var drum = Board.Drum(tiers[0].Shape, tiers.Count, figures);
-        var parts = Parts(builds, drum).ToList();
-        var height = parts[^1].Foot + parts[^1].Height;
-        var centre = Balance.CentreOfGravity(parts);
-        var cake = builds.Aggregate(Mass.FromGrams(0), (sum, t) => sum + t.Mass);
+        List<CakeTier> stack = [.. tiers.Where(t => !t.StandsBeside)];
+        var made = new TierMaker(stack, finish, figures);
+        var standing = stack.Select(made.Tier).ToList();
+        List<TierBuild> all = [.. standing, .. tiers.Where(t => t.StandsBeside).Select(t => CupcakeMaker.Of(t, figures))];
+        var drum = stack.Count == 0 ? null : Board.Drum(stack[0].Shape, stack.Count, figures);
+        var parts = drum is null ? [] : Parts(standing, drum).ToList();
+        var height = parts.Count == 0 ? default : parts[^1].Foot + parts[^1].Height;
+        var centre = parts.Count == 0 ? default : Balance.CentreOfGravity(parts);
+        var cake = standing.Aggregate(Mass.FromGrams(0), (sum, t) => sum + t.Mass);
         return new BuildSheet(
-            builds,
+            all,
             figures,
-            ColourBatch.Of(builds.SelectMany(b => b.Colours).Where(c => c.Needed > Volume.Zero), figures),
+            ColourBatch.Of(all.SelectMany(b => b.Colours).Where(c => c.Needed > Volume.Zero), figures),
             drum,
-            Box.For(drum, height, figures),
-            tiers.Count >= 3 ? 1 : 0,
+            drum is null ? null : Box.For(drum, height, figures),
+            stack.Count >= 3 ? 1 : 0,
             cake,
             parts.Aggregate(Mass.FromGrams(0), (sum, p) => sum + p.Mass) - cake,
             height,
             centre,
-            Balance.TipsAt(Foot(tiers[0].Shape), centre));
+            parts.Count == 0 ? 0 : Balance.TipsAt(Foot(stack[0].Shape), centre));
     }
 
     /// <summary>The narrower way over which a foot tips.</summary>

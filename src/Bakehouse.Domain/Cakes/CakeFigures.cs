@@ -144,6 +144,15 @@ public sealed record CakeFigures
     /// </summary>
     public Length CoatFor(Finish finish) => finish == Finish.SemiNaked ? Length.FromMillimetres(0) : CoatThickness;
 
+    /// <summary>
+    /// Batter in a case: 52 mL, half of what case and dome hold. A published chart of batter by pan gives 1 3/4 oz, 50 g, for a cupcake;
+    /// 18 to 24 from two round layers of 8 in are published, too.
+    /// </summary>
+    public Volume CupcakeBatter { get; init; } = Volume.FromMillilitres(52);
+
+    /// <summary>The swirl on a cupcake: 30 mL, 30 g of buttercream (common practice, no source; 25 to 45 g in use).</summary>
+    public Volume CupcakeSwirl { get; init; } = Volume.FromMillilitres(30);
+
     /// <summary>Density of a baked sponge.</summary>
     public Density Sponge(string id) => SpongeDensities.TryGetValue(id, out var own) ? own : SpongeDensity;
 

@@ -31,12 +31,13 @@ public sealed record Footprint(StandsAs As, int? Tier, Length Wide, Length Deep,
     /// <summary>The walls of a box and the gap around it: 4 cm (common practice, no source).</summary>
     public static Length BoxWalls { get; } = Length.FromCentimetres(4);
 
-    /// <summary>Every state of a cake: each tier in work, the whole on its drum, the whole in its box.</summary>
+    /// <summary>Every state of a cake: each tier in work, the whole on its drum, the whole in its box; nothing if nothing is stacked.</summary>
     public static IReadOnlyList<Footprint> Of(BuildSheet sheet) =>
     [
-        .. sheet.Tiers.Select((t, i) => On(StandsAs.InWork, i, t.WorkingBoard, t.Finished.Height + t.WorkingBoard.Thickness)),
-        On(StandsAs.OnDrum, null, sheet.Drum, sheet.Height),
-        new(StandsAs.Boxed, null, sheet.Drum.Shape.Wide + BoxWalls, sheet.Drum.Shape.Deep + BoxWalls, sheet.Box.Height, false),
+        .. sheet.Stack.Select((t, i) => On(StandsAs.InWork, i, t.WorkingBoard, t.Finished.Height + t.WorkingBoard.Thickness)),
+        .. sheet is { Drum: { } drum, Box: { } box }
+            ? [On(StandsAs.OnDrum, null, drum, sheet.Height), new(StandsAs.Boxed, null, drum.Shape.Wide + BoxWalls, drum.Shape.Deep + BoxWalls, box.Height, false)]
+            : Array.Empty<Footprint>(),
     ];
 
     private static Footprint On(StandsAs state, int? tier, Board board, Length height) =>

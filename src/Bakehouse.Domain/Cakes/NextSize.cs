@@ -11,17 +11,27 @@ public static class NextSize
 
     /// <summary>
     /// Its tiers, each wider by the same steps, as soon as it serves what was asked; null if none does that can be built. Outlines, heights,
-    /// layers, flavours and ids stay.
+    /// layers, flavours and ids stay. Cupcakes beside a cake stay as many as they are; alone, the last batch gets as many more as are missing.
     /// </summary>
     /// <param name="step">One tier grows by it; several by twice as much, as pans of stacks come.</param>
     /// <param name="canBe">True for tiers that the shop can bake and stand.</param>
     public static IReadOnlyList<CakeTier>? For(Order order, Length step, CakeFigures figures, Func<IReadOnlyList<CakeTier>, bool> canBe)
     {
-        var by = order.Tiers.Count > 1 ? step * 2 : step;
+        if (order.Stack.Count == 0)
+        {
+            return More(order, figures) is { } more && canBe(more) ? more : null;
+        }
+
+        var by = order.Stack.Count > 1 ? step * 2 : step;
         return Enumerable.Range(1, Most)
-            .Select(n => order.Tiers.Select(t => t.IsFalse ? t : Wider(t, by * n)).ToList())
+            .Select(n => order.Tiers.Select(t => t.IsFalse || t.StandsBeside ? t : Wider(t, by * n)).ToList())
             .FirstOrDefault(tiers => Serves.Of(order with { Tiers = tiers }, figures) is { Missing: 0 } && canBe(tiers));
     }
+
+    private static List<CakeTier>? More(Order order, CakeFigures figures) =>
+        order.Tiers is [.., { Special: { Cupcakes: { } cupcakes } special } last] && Serves.Of(order, figures) is { Missing: var missing and > 0 }
+            ? [.. order.Tiers.SkipLast(1), last with { Special = special with { Cupcakes = new Cupcakes(cupcakes.Count + missing) } }]
+            : null;
 
     private static CakeTier Wider(CakeTier tier, Length by) => tier with
     {

@@ -17,7 +17,7 @@ public sealed record Serves(int Asked, int All, int Kept)
     /// <summary>Of a build.</summary>
     /// <param name="keepsTop">True if the top tier is put by; of a cake of one tier nothing is.</param>
     public static Serves Of(BuildSheet sheet, Portions asked, bool keepsTop) =>
-        new(asked.Count, sheet.Portions(asked.Cut), keepsTop && sheet.Tiers.Count > 1 ? sheet.Tiers[^1].Portions(asked.Cut) : 0);
+        new(asked.Count, sheet.Portions(asked.Cut), keepsTop && sheet.Stack.Count > 1 ? sheet.Stack[^1].Portions(asked.Cut) : 0);
 
     /// <summary>Of an order; null as long as its tiers can't be built.</summary>
     public static Serves? Of(Order order, CakeFigures figures) =>

@@ -15,31 +15,3 @@ public sealed record SliceHabit(string Name, Slice Slice)
 
     private static Slice In(decimal width, decimal depth) => new(Length.FromInches(width), Length.FromInches(depth));
 }
-
-/// <summary>Cupcakes: no tier, one portion each.</summary>
-/// <param name="Count">1 and up.</param>
-public sealed record Cupcakes(int Count)
-{
-    /// <summary>Batter in one case, two thirds full: 45 mL (common practice, no source).</summary>
-    public static Volume BatterEach { get; } = Volume.FromMillilitres(45);
-
-    /// <summary>Icing piped on one: 30 mL (common practice, no source).</summary>
-    public static Volume SwirlEach { get; } = Volume.FromMillilitres(30);
-
-    /// <summary>Cases on one tray: 12 (common practice, no source).</summary>
-    public const int OnTray = 12;
-
-    /// <summary>All batter.</summary>
-    public Volume Batter => BatterEach * Count;
-
-    /// <summary>All icing, nothing kept back.</summary>
-    public Volume Icing => SwirlEach * Count;
-
-    /// <summary>Trays in the oven, the last one not full perhaps.</summary>
-    public int Trays => (Count + OnTray - 1) / OnTray;
-
-    /// <summary>Mass of all of them, as baked and iced.</summary>
-    /// <param name="sponge">Its id; with the figures' share left after baking.</param>
-    public Mass Mass(string sponge, CakeFigures figures) =>
-        (figures.Sponge(sponge) * (Batter * figures.Rise)) + (figures.IcingDensity * Icing);
-}

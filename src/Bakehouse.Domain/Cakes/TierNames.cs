@@ -7,9 +7,9 @@ using Bakehouse.Domain.Orders;
 /// <summary>What tiers and boards are called, by size and outline, in the shop's own unit.</summary>
 public static class TierNames
 {
-    /// <summary>"10 in", "9 in hexagon", "12 × 18 in", "7, 12 in high".</summary>
+    /// <summary>"10 in", "9 in hexagon", "12 × 18 in", "7, 12 in high", "24 cupcakes".</summary>
     /// <param name="inches">False for centimetres.</param>
-    public static string Of(CakeTier tier, bool inches) => tier.Special?.Outline switch
+    public static string Of(CakeTier tier, bool inches) => tier.Special?.Cupcakes?.ToString() ?? tier.Special?.Outline switch
     {
         null or { Kind: OutlineKind.Round } => Size(tier.Diameter, inches),
         { Kind: OutlineKind.Rectangle, Deep: { } deep } outline => $"{Number(outline.Wide, inches)} × {Size(deep, inches)}",
@@ -26,16 +26,25 @@ public static class TierNames
     };
 
     /// <summary>"10 in", "9 in", "12 × 18 in", "7": as short as it can be where the outline is seen.</summary>
-    public static string Face(CakeTier tier, bool inches) => tier.Special?.Outline switch
+    public static string Face(CakeTier tier, bool inches) => tier.Special?.Cupcakes?.ToString() ?? tier.Special?.Outline switch
     {
         { Kind: OutlineKind.Sign } outline => outline.Sign,
         { Kind: OutlineKind.Rectangle } => Of(tier, inches),
         _ => Size(tier.Diameter, inches),
     };
 
-    /// <summary>"6+8+10", "6+9 hexagon", "12×18": top first, as it is said in the shop.</summary>
+    /// <summary>"6+8+10", "6+9 hexagon", "12×18": top first, as it is said in the shop; "6+8 and 36 cupcakes" with all cupcakes together.</summary>
     /// <param name="tiers">Bottom first.</param>
-    public static string Build(IEnumerable<CakeTier> tiers, bool inches) => string.Join('+', tiers.Reverse().Select(t => Short(t, inches)));
+    public static string Build(IEnumerable<CakeTier> tiers, bool inches) => Build(tiers, stack => string.Join('+', stack.Reverse().Select(t => Short(t, inches))));
+
+    /// <summary>The same with other words for the stack; they are not asked for if there is none.</summary>
+    public static string Build(IEnumerable<CakeTier> tiers, Func<IReadOnlyList<CakeTier>, string> words)
+    {
+        List<CakeTier> stack = [.. tiers.Where(t => !t.StandsBeside)];
+        var count = tiers.Sum(t => t.Special?.Cupcakes?.Count ?? 0);
+        string[] said = [.. stack.Count > 0 ? [words(stack)] : Array.Empty<string>(), .. count > 0 ? [new Cupcakes(count).ToString()] : Array.Empty<string>()];
+        return string.Join(" and ", said);
+    }
 
     /// <summary>"14 × 10 in": the rectangle that an outline takes, whole inches up.</summary>
     public static string Of(Shape shape) => string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(shape.Wide.Inches)} × {Math.Ceiling(shape.Deep.Inches)} in");

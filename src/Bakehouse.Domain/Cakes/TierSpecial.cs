@@ -31,4 +31,7 @@ public sealed record TierSpecial
 
     /// <summary>How far a drip runs down the side; zero for none.</summary>
     public Length Drip { get; init; }
+
+    /// <summary>Not a tier at all, but a batch of cupcakes that stands beside the cake; null for a tier. Nothing else is special about it then.</summary>
+    public Cupcakes? Cupcakes { get; init; }
 }

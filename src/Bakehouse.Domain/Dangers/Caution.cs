@@ -12,7 +12,7 @@ using Bakehouse.Domain.Shops;
 /// <param name="Steps">Operations on whose cards it stands.</param>
 public sealed record Caution(string First, string Says, params IReadOnlyList<string> Steps)
 {
-    private static readonly string[] Out = ["decorate", "box", "leavefridge", "handover", "deliver"];
+    private static readonly string[] Out = ["decorate", "pipe", "box", "leavefridge", "handover", "deliver"];
     private static readonly string[] Built = ["stack", .. Out];
 
     /// <summary>All of a cake, the nearest danger first.</summary>
@@ -48,7 +48,7 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
 
     private static IEnumerable<Caution> Flowers(Order order) => order.OnTop?.Flowers is not { } flowers ? []
         : [.. flowers.Kinds.Where(k => k.Put != FlowerPut.LeftOff && k.Species.Trim().Length > 0)
-                .Select(k => new Caution($"{Capital(k.Species.Trim())}:", $"{About(k)}{How(k)}{From(flowers)}", "stack", "decorate") { Source = Flower.Named(k.Species)?.Source ?? "" }),
+                .Select(k => new Caution($"{Capital(k.Species.Trim())}:", $"{About(k)}{How(k)}{From(flowers)}", "stack", "decorate", "pipe") { Source = Flower.Named(k.Species)?.Source ?? "" }),
             new Caution("Fresh flowers:", Flower.Caution)];
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
@@ -75,7 +75,7 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
 
     private static IEnumerable<Caution> Dusts(Order order) =>
         order.OnTop?.Toppings.Any(t => t.Topping.Contains("glitter", StringComparison.Ordinal) || t.Topping.StartsWith("gold", StringComparison.Ordinal)) == true
-            ? [new Caution("Read the pack:", Topping.Caution, "decorate")]
+            ? [new Caution("Read the pack:", Topping.Caution, "decorate", "pipe")]
             : [];
 
     private static IEnumerable<Caution> Eaters(Order order, Shop shop, Cookbook recipes)
@@ -89,7 +89,7 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
     }
 
     private static IEnumerable<Caution> Hidden(Order order, BuildSheet sheet) => HiddenParts.Of(order, sheet) is { Total: > 0 } parts
-        ? [new Caution("Hidden inside:", $"{parts}. {(parts.Parts.Count > 1 ? $"{parts.Total} parts in all: count" : "Count")} them in, and tell whoever cuts it the same count.", Built)]
+        ? [new Caution("Hidden inside:", $"{parts}. {(parts.Parts.Count > 1 ? $"{parts.Total} parts in all: count" : "Count")} them in, and tell whoever cuts it the same count.", [.. Built.Where(b => b != "pipe")])]
         : [];
 
     private static IEnumerable<Caution> Label(Shop shop) => shop.Limits?.Label.Trim() is { Length: > 0 } label ? [new Caution("On the label:", $"“{label}”", "box")] : [];

@@ -29,7 +29,7 @@ public sealed record HiddenParts(IReadOnlyList<PartCount> Parts)
         return new HiddenParts([.. new[]
         {
             Many(sheet.Supports, sheet.Figures.SupportWord),
-            Many(sheet.Tiers.Count - 1, "board"),
+            Many(sheet.Stack.Count - 1, "board"),
             Many(sheet.Rods, "rod"),
             Many(flowers.Where(f => f.Put == FlowerPut.Pick).Sum(f => f.Stems) + things.Sum(t => t.Count * t.Is!.Picks), "pick"),
             Many(things.Sum(t => t.Count * t.Is!.Wires), "wire"),

@@ -22,7 +22,7 @@ public sealed record FarNight(LocalDate Evening, int Tiers, int Over)
     {
         var there = others.Where(o => o.Handover.At.Date > evening && o.Handover.At.Date <= evening.PlusDays(Nights)).Append(order).ToList();
         var usual = (int)SmallCakes.Usual(shop, evening.PlusDays(1), evening.PlusDays(Nights)) - there.Count(SmallCakes.IsOne);
-        List<Standing> tiers = [.. there.SelectMany(o => Standing.Of(o.Tiers, shop)), .. Enumerable.Repeat(Standing.Of([SmallCakes.Tier], shop)[0], Math.Max(0, usual))];
+        List<Standing> tiers = [.. there.SelectMany(o => Standing.Of(o.Stack, shop)), .. Enumerable.Repeat(Standing.Of([SmallCakes.Tier], shop)[0], Math.Max(0, usual))];
         return new FarNight(evening, tiers.Count, Unplaced(tiers, shop));
     }
 

@@ -22,7 +22,7 @@ internal static class SmallCakes
         new Guid(1, 0, 0, [0, 0, 0, 0, 0, 0, 0, 0]), Length.FromInches(8), Length.FromCentimetres(10), 3, "vanilla", "raspberry-jam", [new CoatColour("White", "#FFFFFF", 1)]);
 
     /// <summary>True for a cake of one tier.</summary>
-    public static bool IsOne(Order order) => order.Tiers.Count == 1;
+    public static bool IsOne(Order order) => order.Stack.Count == 1;
 
     /// <summary>How many are wont to be handed over from one day to another, both included; a part of a cake counts as such.</summary>
     public static double Usual(Shop shop, LocalDate from, LocalDate to)

@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Methods;
 
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 
@@ -36,24 +37,32 @@ internal sealed partial class CakeStepsMaker
     private string Stack() => Add(null, "stack", (Method.OperationOf("stack").Each * (tiers.Count - 1)) + (4 * sheet.Rods), count: sheet.TwoLower ? 2 : 1);
 
     private void Stands(string from, string to, string operation, string next) =>
-        Wait(from, to, operation, next, ShelfRoom.OnBoard(order.Tiers[0], true), ShelfRoom.HeightCm(order.Tiers));
+        Wait(from, to, operation, next, ShelfRoom.OnBoard(tiers[0].Tier, true), ShelfRoom.HeightCm(order.Stack));
 
-    private (string Ready, string Out) HandOver(string decorated)
+    /// <summary>The stack in its box, and the boxes of cupcakes, leave together.</summary>
+    /// <param name="decorated">The stack's last step before its box; null if there is no stack.</param>
+    private (string Ready, string Out) HandOver(string? decorated, List<string> cupcakes)
     {
         var heavy = sheet.Mass.Kilograms >= shop.Settings.TwoPeopleFromKg;
-        var box = Add(null, "box", Method.OperationOf("box").Minutes, count: heavy ? 2 : 1);
+        var box = decorated is null ? null : Add(null, "box", Method.OperationOf("box").Minutes, count: heavy ? 2 : 1);
         var leave = Add(null, "leavefridge", Method.OperationOf("leavefridge").Minutes);
         var way = order.Handover.Way == Way.Deliver ? "deliver" : "handover";
         var handedOver = Add(null, way, way == "deliver" ? Method.DeliverMinutes(order) : Method.OperationOf(way).Minutes);
-        Stands(decorated, box, "decorate", "box");
-        Wait(box, leave, "box", "leavefridge", ShelfRoom.Boxed(order.Tiers[0]), ShelfRoom.HeightCm(order.Tiers));
-        Wait(leave, handedOver, "leavefridge", way, ShelfRoom.Boxed(order.Tiers[0]), ShelfRoom.HeightCm(order.Tiers));
+        if (decorated is not null && box is not null)
+        {
+            Stands(decorated, box, "decorate", "box");
+            Wait(box, leave, "box", "leavefridge", ShelfRoom.Boxed(tiers[0].Tier), ShelfRoom.HeightCm(order.Stack));
+        }
+
+        Leave(cupcakes, leave, box ?? cupcakes[^1]);
+        var (stands, height) = tiers.Count == 0 ? (ShelfRoom.InBoxes(Cupcakes.OnTray), ShelfRoom.CupcakeBoxHeightCm) : (ShelfRoom.Boxed(tiers[0].Tier), ShelfRoom.HeightCm(order.Stack));
+        Wait(leave, handedOver, "leavefridge", way, stands, height);
         if (way == "deliver")
         {
             Wait(handedOver, Add(null, "return", Method.RoadMinutes(order)), "deliver", "return", places: 1);
         }
 
-        return (box, handedOver);
+        return (box ?? cupcakes[^1], handedOver);
     }
 
     /// <summary>Ages and clocks: sponge and coat keep so long (wishes); a filling with a use-by is hard; a clock counts from filling on.</summary>

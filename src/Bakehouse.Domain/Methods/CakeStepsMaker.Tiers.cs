@@ -112,6 +112,11 @@ internal sealed partial class CakeStepsMaker
             var first = tier.Tier.IsFalse ? "crumb" : "fill";
             Tubs(colour, Key(tier.Tier.Id, first), "colour", first);
         }
+
+        foreach (var pipe in batches.SelectMany(b => b.Cupcakes!.EachTray.Select((_, i) => Key(b.Tier.Id, "pipe", i + 1))))
+        {
+            Tubs(colour, pipe, "colour", "pipe");
+        }
     }
 
     /// <summary>The largest tier is filled and crumb coated first: a habit of order, not a wait.</summary>

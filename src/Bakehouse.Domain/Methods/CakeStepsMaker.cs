@@ -13,6 +13,7 @@ internal sealed partial class CakeStepsMaker
     private readonly Shop shop;
     private readonly BuildSheet sheet;
     private readonly List<TierPlan> tiers;
+    private readonly List<TierPlan> batches;
     private readonly List<Step> steps = [];
     private readonly List<Hold> holds = [];
     private readonly List<FoodClock> clocks = [];
@@ -23,7 +24,8 @@ internal sealed partial class CakeStepsMaker
     {
         (this.order, this.shop) = (order, shop);
         sheet = BuildSheet.Of(order);
-        tiers = [.. sheet.Tiers.Select(t => TierPlan.Of(t, shop))];
+        tiers = [.. sheet.Stack.Select(t => TierPlan.Of(t, shop))];
+        batches = [.. sheet.Beside.Select(t => TierPlan.Of(t, shop))];
     }
 
     private bool SeveralTiers => tiers.Count > 1;
@@ -39,12 +41,13 @@ internal sealed partial class CakeStepsMaker
             Tier(tiers[i], OnDrum(i));
         }
 
+        List<string> cupcakes = [.. batches.SelectMany(Batch)];
         CreamWaits(cream);
         LargestFirst("fill");
         LargestFirst("crumb");
-        var decorated = Decorate();
-        var (ready, handedOver) = HandOver(decorated);
+        var (ready, handedOver) = HandOver(tiers.Count == 0 ? null : Decorate(), cupcakes);
         Keep(handedOver);
+        batches.ForEach(b => KeepCupcakes(b, handedOver));
         return new CakeSteps(steps, holds, clocks, ages, fresh, ready, handedOver);
     }
 

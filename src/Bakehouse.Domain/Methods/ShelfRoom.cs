@@ -41,6 +41,24 @@ public static class ShelfRoom
     /// </summary>
     public static Piece OnBoard(CakeTier tier, bool onDrum) => Grown(tier, (onDrum ? Length.FromInches(4) : Length.FromCentimetres(2.5m)) + Room.BetweenBoards);
 
+    /// <summary>A tray of cupcakes, as large as a tin, or two of them side by side, with 2 cm of gap.</summary>
+    public static Piece OnTray(int cupcakes) => Straight(cupcakes > Cupcakes.InTin ? new Slab(Cupcakes.Tin.Width, Cupcakes.Tin.Depth * 2) : Cupcakes.Tin, Room.BetweenBoards);
+
+    /// <summary>Boxes of cupcakes side by side, one or two of twelve, with 1 cm of card.</summary>
+    public static Piece InBoxes(int cupcakes)
+    {
+        var boxes = CupcakeBox.For(Math.Min(cupcakes, Cupcakes.OnTray));
+        return Straight(new Slab(boxes[0].Shape.Width, Length.FromMillimetres(boxes.Sum(b => b.Shape.Depth.Millimetres))), Length.FromCentimetres(1));
+    }
+
+    /// <summary>Height of a tray of piped cupcakes with 3 cm to lift it, whole cm.</summary>
+    public static int TrayHeightCm => (int)Math.Ceiling(Cupcakes.Baked.Centimetres + Cupcakes.SwirlHeight.Centimetres + 1 + 3);
+
+    /// <summary>Height of a box of cupcakes with 3 cm to lift it, whole cm.</summary>
+    public static int CupcakeBoxHeightCm => (int)Math.Ceiling(CupcakeBox.Height.Centimetres + 3);
+
+    private static Piece Straight(Slab slab, Length more) => new((double)(slab.Width + more).Millimetres, (double)(slab.Depth + more).Millimetres, false);
+
     /// <summary>A boxed cake: its drum and 4 cm of box, square by its wider way.</summary>
     public static Piece Boxed(CakeTier bottom)
     {

@@ -32,24 +32,43 @@ public static class StepWords
             "mix" => $"{Capital(steps[0].Mix!.Family)} {size.ToString(CultureInfo.InvariantCulture)} g",
             "filling" => $"{FillingOf(steps[0].Mix!.Family)} {Litres(size)}",
             "buttercream" => $"Buttercream {Litres(size)}",
-            "turnout" or "wrap" => $"{Capital(tiers[0].Sponge)}, {Count(tiers.Sum(t => t.Layers), "layer")}",
+            "turnout" or "wrap" => tiers[0].StandsBeside ? Capital(tiers[0].Sponge) : $"{Capital(tiers[0].Sponge)}, {Count(tiers.Sum(t => t.Layers), "layer")}",
             "fill" => Joined(tiers.Select(t => FillingOf(t.Filling))),
-            "coat" or "colour" => Joined(tiers.SelectMany(t => t.Colours.Select(c => c.Name))),
+            "coat" or "colour" or "pipe" => Joined(tiers.SelectMany(t => t.Colours.Select(c => c.Name))),
             "stack" => Count(tiers.Count, "tier"),
             "decorate" => order.Inscription.Length > 0 ? $"“{order.Inscription}”" : $"{order.Decoration} décor",
+            "box" when tiers.Count > 0 && tiers[0].Special?.Cupcakes is { } cupcakes => $"Boxes {Cakes.CupcakeBox.Said(Cakes.CupcakeBox.For(cupcakes.Count))}",
             _ => "",
         };
     }
 
-    /// <summary>The tiers that a step is about: its own, or all of the cake. Bottom first.</summary>
-    public static IReadOnlyList<CakeTier> TiersOf(string step, Order order) =>
-        StepKey.Parse(step)?.Tier is { } tier ? [.. order.Tiers.Where(t => t.Id == tier)] : order.Tiers;
+    /// <summary>
+    /// The tiers that a step is about: its own, or all that the order is made of. Bottom first. Of cupcakes that are piped and boxed tray by tray, so
+    /// many as the step is about.
+    /// </summary>
+    public static IReadOnlyList<CakeTier> TiersOf(string step, Order order) => StepKey.Parse(step) switch
+    {
+        { Tier: { } tier } key => [.. order.Tiers.Where(t => t.Id == tier).Select(t => OnTray(t, key))],
+        { Operation: var operation } when Method.IsOfStack(operation) => order.Stack,
+        _ => order.Tiers,
+    };
+
+    /// <summary>Tiers of several steps, each once; trays of one batch are counted together.</summary>
+    public static IReadOnlyList<CakeTier> Together(IEnumerable<CakeTier> tiers) =>
+        [.. tiers.GroupBy(t => t.Id).Select(g => g.First().Special is { Cupcakes: not null } special && g.Count() > 1 ? g.First() with { Special = special with { Cupcakes = new Cakes.Cupcakes(g.Sum(t => t.Special!.Cupcakes!.Count)) } } : g.First())];
+
+    private static CakeTier OnTray(CakeTier tier, StepKey key) =>
+        tier.Special is { Cupcakes: { } cupcakes } special && Method.IsByTray(key.Operation) && key.Ordinal >= 1 && key.Ordinal <= cupcakes.EachTray.Count
+            ? tier with { Special = special with { Cupcakes = new Cakes.Cupcakes(cupcakes.EachTray[key.Ordinal - 1]) } }
+            : tier;
 
     /// <summary>"6+8+10 in", top first as it is said, or "15+20 cm" rounded to whole centimetres, by the shop's habit.</summary>
     public static string Size(IReadOnlyList<CakeTier> tiers, Shop shop) =>
-        tiers.Count == 0 ? "" : $"{Figures(tiers, shop)} {(shop.Settings.Inches ? "in" : "cm")}";
+        Cakes.TierNames.Build(tiers, stack => $"{Stacked(stack, shop)} {(shop.Settings.Inches ? "in" : "cm")}");
 
-    private static string Figures(IReadOnlyList<CakeTier> tiers, Shop shop) => tiers.Any(t => t.Special?.Outline is not null) ? Cakes.TierNames.Build(tiers, shop.Settings.Inches) : string.Join('+', tiers
+    private static string Figures(IReadOnlyList<CakeTier> tiers, Shop shop) => Cakes.TierNames.Build(tiers, stack => Stacked(stack, shop));
+
+    private static string Stacked(IReadOnlyList<CakeTier> tiers, Shop shop) => tiers.Any(t => t.Special?.Outline is not null) ? Cakes.TierNames.Build(tiers, shop.Settings.Inches) : string.Join('+', tiers
         .Select(t => shop.Settings.Inches ? t.Diameter.Inches : Math.Round(t.Diameter.Centimetres))
         .Distinct().Order().Select(n => n.ToString("0.#", CultureInfo.InvariantCulture)));
 

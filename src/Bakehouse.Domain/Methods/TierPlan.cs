@@ -16,6 +16,9 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
     /// <summary>The tier as ordered.</summary>
     public CakeTier Tier => Build.Tier;
 
+    /// <summary>Set if it is no tier but cupcakes; then its pans are tins, and <see cref="BatterGrams"/> is what a full tin takes.</summary>
+    public Cupcakes? Cupcakes => Tier.Special?.Cupcakes;
+
     /// <summary>Pans in all; layers thinner than 3 cm are split from thicker ones.</summary>
     public int Pans => Build.Pans.Count;
 
@@ -23,7 +26,7 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
     public int Pan => PanCode.Of(Build.Shape);
 
     /// <summary>Minutes in the oven: the heat reaches the middle by the narrower way.</summary>
-    public int BakeMinutes => Sponge.BakeMinutes((int)Math.Ceiling(Math.Min(Build.Shape.Wide.Inches, Build.Shape.Deep.Inches)), Build.Pans.BakedHeight);
+    public int BakeMinutes => Cupcakes is not null ? Method.CupcakeBakeMinutes : Sponge.BakeMinutes((int)Math.Ceiling(Math.Min(Build.Shape.Wide.Inches, Build.Shape.Deep.Inches)), Build.Pans.BakedHeight);
 
     /// <summary>Shares the pans out for this shop. The ids must be known.</summary>
     public static TierPlan Of(TierBuild build, Shop shop)

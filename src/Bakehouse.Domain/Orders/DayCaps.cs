@@ -39,7 +39,7 @@ public static class DayCaps
     }
 
     /// <summary>True for a cake of two tiers and more that holds a place on that day, or has left on it.</summary>
-    public static bool Counts(Order order, LocalDate day) => order.Tiers.Count > 1
+    public static bool Counts(Order order, LocalDate day) => order.Stack.Count > 1
         && order.Handover.At.Date == day && (Stages.IsPlanned(order.Stage) || order.Stage == Stage.HandedOver);
 
     private static string Has(List<int> taken) => taken.Count switch

@@ -9,7 +9,7 @@ using Bakehouse.Domain.Measures;
 /// <param name="Id">Given when the order is first written down, never changes.</param>
 /// <param name="Number">The short number that people say; digits only.</param>
 /// <param name="Version">1 and up; stands on every ticket.</param>
-/// <param name="Tiers">Bottom first.</param>
+/// <param name="Tiers">All that is made and eaten: the tiers that stand on each other, bottom first, then what stands beside them.</param>
 /// <param name="Inscription">Written on the cake, as spelt; may be empty.</param>
 /// <param name="WiderAboveAgreed">The owner's tick that a wider tier may stand above a narrower one.</param>
 /// <param name="BeyondCapAgreed">The owner's tick that it is taken although the day's cap is reached.</param>
@@ -54,6 +54,12 @@ public sealed record Order(
 
     /// <summary>Portions short of what was asked that the customer was told of and takes; 0 as long as nobody was told.</summary>
     public int ShortTold { get; init; }
+
+    /// <summary>The tiers that stand on each other, bottom first; empty if only cupcakes are ordered.</summary>
+    public IReadOnlyList<CakeTier> Stack => [.. Tiers.Where(t => !t.StandsBeside)];
+
+    /// <summary>Batches of cupcakes; empty if none are ordered.</summary>
+    public IReadOnlyList<CakeTier> Beside => [.. Tiers.Where(t => t.StandsBeside)];
 
     /// <summary>"6+8+10": top first, as it is said in the shop, in inches.</summary>
     public string SizeInInches => TierNames.Build(Tiers, inches: true);
@@ -112,7 +118,7 @@ public enum Cut
 /// <summary>How many portions the customer wants and how they are cut.</summary>
 public sealed record Portions(int Count, Cut Cut);
 
-/// <summary>One tier.</summary>
+/// <summary>One tier, or a batch of cupcakes beside the tiers.</summary>
 /// <param name="Id">Given at birth; survives reordering and every edit. Steps are known by it.</param>
 /// <param name="Diameter">Of the bare tier (the pan).</param>
 /// <param name="Height">Of the bare tier.</param>
@@ -126,8 +132,11 @@ public sealed record CakeTier(
     /// <summary>What makes it other than a plain round tier of equal layers; null if nothing does.</summary>
     public TierSpecial? Special { get; init; }
 
-    /// <summary>Its outline without coats. Throws where <see cref="BuildProblems"/> names a problem of it.</summary>
-    public Shape Shape => Special?.Outline?.ToShape() ?? new Round(Diameter);
+    /// <summary>Its outline without coats; of cupcakes that of a tin. Throws where <see cref="BuildProblems"/> names a problem of it.</summary>
+    public Shape Shape => StandsBeside ? Cupcakes.Tin : Special?.Outline?.ToShape() ?? new Round(Diameter);
+
+    /// <summary>True for cupcakes: they stand beside the tiers, which are on each other.</summary>
+    public bool StandsBeside => Cupcakes.Are(this);
 
     /// <summary>True for foam: it takes no batter, and nobody eats it.</summary>
     public bool IsFalse => Special?.IsFalse == true;

@@ -10,8 +10,11 @@ using static System.FormattableString;
 /// <content>The tiers: what can be built, and what the shop can bake and stand.</content>
 public static partial class OrderChecks
 {
+    /// <summary>True if there are as many tiers and batches of cupcakes as one order may have.</summary>
+    internal static bool IsCounted(IReadOnlyList<CakeTier> tiers) => tiers.Count >= 1 && tiers.Count(t => t.StandsBeside) is var beside && beside <= Cupcakes.MostBatches && tiers.Count - beside <= MostTiers;
+
     /// <summary>True if diameter, height and number of layers are within what a tier may have.</summary>
-    internal static bool HasSize(CakeTier tier) => WidthFits(tier) && HeightFits(tier) && LayersFit(tier);
+    internal static bool HasSize(CakeTier tier) => tier.StandsBeside || WidthFits(tier) && HeightFits(tier) && LayersFit(tier);
 
     // What is not round says its own limits.
     private static bool WidthFits(CakeTier tier) => tier.Special?.Outline is not null || tier.Diameter.Inches is >= 3 and <= 18;
@@ -29,9 +32,20 @@ public static partial class OrderChecks
 
     private static IEnumerable<Problem> TierCount(Order order)
     {
-        if (order.Tiers.Count is < 1 or > MostTiers)
+        var (stack, beside) = (order.Stack.Count, order.Beside.Count);
+        if (order.Tiers.Count == 0 || stack > MostTiers)
         {
-            yield return new Problem("Tiers", Text(order.Tiers.Count), $"A cake has 1 to {MostTiers} tiers.", order.Tiers.Count == 0 ? "Add a tier." : "Make two cakes.");
+            yield return new Problem("Tiers", Text(stack), $"A cake has 1 to {MostTiers} tiers.", order.Tiers.Count == 0 ? "Add a tier." : "Make two cakes.");
+        }
+
+        if (beside > Cupcakes.MostBatches)
+        {
+            yield return new Problem("Cupcakes", Text(beside), $"One order has at most {Cupcakes.MostBatches} batches of cupcakes.", "Put the same kinds together, or write two orders.");
+        }
+
+        foreach (var problem in CupcakeProblems.Order(order.Tiers))
+        {
+            yield return problem;
         }
 
         if (order.Tiers.Select(t => t.Id).Distinct().Count() < order.Tiers.Count)
@@ -40,7 +54,28 @@ public static partial class OrderChecks
         }
     }
 
-    private static IEnumerable<Problem> Tier(CakeTier tier, int index, Order order, Shop shop)
+    private static IEnumerable<Problem> Tier(CakeTier tier, int index, Order order, Shop shop) =>
+        (tier.Special?.Cupcakes is { } cupcakes ? Batch(tier, cupcakes, $"Tier {Text(index + 1)}", shop) : Sized(tier, index, order, shop)).Concat(Made(tier, $"Tier {Text(index + 1)}"));
+
+    /// <summary>Cupcakes: how many, and whether a tin of them can be baked and a tray of them stood.</summary>
+    private static IEnumerable<Problem> Batch(CakeTier tier, Cupcakes cupcakes, string field, Shop shop)
+    {
+        List<Problem> problems = [.. CupcakeProblems.Of(tier, cupcakes, field)];
+        if (!shop.Ovens.Any(o => DeckFit.Pans(o, PanCode.Of(Cupcakes.Tin)) > 0))
+        {
+            problems.Add(new Problem(field, cupcakes.ToString(), $"No oven takes a tin of {TierNames.Of(Cupcakes.Tin)}.", "Bake no cupcakes, or write an oven that takes one under Shop."));
+        }
+
+        var (tray, box) = (ShelfRoom.OnTray(cupcakes.Count), ShelfRoom.InBoxes(Math.Max(1, cupcakes.Count)));
+        if (!shop.Shelves.Any(s => s.Kind == ShelfKind.Fridge && ShelfRoom.Holds(s, tray, ShelfRoom.TrayHeightCm) && ShelfRoom.Holds(s, box, ShelfRoom.CupcakeBoxHeightCm)))
+        {
+            problems.Add(new Problem(field, cupcakes.ToString(), Invariant($"No fridge shelf takes a tray of {tray.Wide / 10:0.#} × {tray.Deep / 10:0.#} cm and a box {ShelfRoom.CupcakeBoxHeightCm} cm high."), Invariant($"Take {Cupcakes.InTin} at most, or write a wider shelf under Shop.")));
+        }
+
+        return problems;
+    }
+
+    private static IEnumerable<Problem> Sized(CakeTier tier, int index, Order order, Shop shop)
     {
         var field = $"Tier {Text(index + 1)}";
         var size = TierNames.Of(tier, inches: true);
@@ -71,7 +106,11 @@ public static partial class OrderChecks
         {
             yield return problem;
         }
+    }
 
+    /// <summary>What it is made of.</summary>
+    private static IEnumerable<Problem> Made(CakeTier tier, string field)
+    {
         if (Sponge.Of(tier.Sponge) is null)
         {
             yield return new Problem(field, Problem.Shown(tier.Sponge), "This sponge is not known.", $"Choose one of {string.Join(", ", Sponge.All.Select(s => s.Name))}.");
@@ -129,7 +168,7 @@ public static partial class OrderChecks
             yield return new Problem(field, size, $"No oven takes a pan that wide; the widest is {Text(widest)} in.", "Choose a smaller tier, or bake it in two halves and write that into Notes.");
         }
 
-        foreach (var problem in Stands(tier, index == 0 && (shop.Settings.OnDrum || order.Tiers.Count == 1), shop, field, size))
+        foreach (var problem in Stands(tier, index == 0 && (shop.Settings.OnDrum || order.Stack.Count == 1), shop, field, size))
         {
             yield return problem;
         }
@@ -166,9 +205,10 @@ public static partial class OrderChecks
 
     private static IEnumerable<Problem> WiderAbove(Order order, bool owner)
     {
-        for (var i = 1; i < order.Tiers.Count && !(order.WiderAboveAgreed && owner); i++)
+        var stack = order.Stack;
+        for (var i = 1; i < stack.Count && !(order.WiderAboveAgreed && owner); i++)
         {
-            var (below, above) = (order.Tiers[i - 1], order.Tiers[i]);
+            var (below, above) = (stack[i - 1], stack[i]);
             if (IsWider(above, below))
             {
                 yield return new Problem($"Tier {Text(i + 1)}", TierNames.Of(above, inches: true), $"It stands on a narrower one ({TierNames.Of(below, inches: true)}).", "Change the order of the tiers, or let the owner agree to it.");

@@ -168,7 +168,7 @@ public static partial class OrderChecks
         }
     }
 
-    private static string Gives(Order order) => order.Tiers.Count is >= 1 and <= MostTiers && BuildProblems.Of(order.Tiers, CakeFigures.Usual).Count == 0
+    private static string Gives(Order order) => IsCounted(order.Tiers) && BuildProblems.Of(order.Tiers, CakeFigures.Usual).Count == 0
         ? $"; this cake gives {BuildSheet.Of(order).Portions(order.Portions.Cut)}"
         : "";
 

@@ -31,9 +31,9 @@ public sealed record CakePrice(CakeCost Cost, decimal? Listed, IReadOnlyList<str
         }
 
         var cost = CakeCost.Of(order, sheet, book, PlannedHands.Minutes(CakeSteps.Of(order, shop)), prices.Rates());
-        string[] cut = [.. sheet.Supports > 0 && prices.SupportEach is null ? ["supports"] : Array.Empty<string>(), .. sheet.Rods > 0 && prices.RodEach is null ? ["centre rod"] : Array.Empty<string>()];
-        var portions = Math.Max(1, sheet.Portions(order.Portions.Cut));
-        return new CakePrice(cost, prices.List.Price(portions, order.Portions.Cut, order.Finish, order.Decoration), [.. prices.Unsaid(), .. cost.Unpriced, .. cut]);
+        string[] cut = [.. sheet.Supports > 0 && prices.SupportEach is null ? ["supports"] : Array.Empty<string>(), .. sheet.Rods > 0 && prices.RodEach is null ? ["centre rod"] : Array.Empty<string>(), .. sheet.Beside.Count > 0 && prices.CupcakePack is null ? ["case and box for a cupcake"] : Array.Empty<string>()];
+        var portions = sheet.Stack.Count == 0 ? 0 : Math.Max(1, sheet.Stack.Sum(t => t.Portions(order.Portions.Cut)));
+        return new CakePrice(cost, prices.List.Price(portions, sheet.Beside.Sum(t => t.Dessert), order.Portions.Cut, order.Finish, order.Decoration), [.. prices.Unsaid(), .. cost.Unpriced, .. cut]);
     }
 }
 

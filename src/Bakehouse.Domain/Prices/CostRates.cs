@@ -37,13 +37,16 @@ public sealed record CostRates(
     decimal SupportEach,
     decimal RodEach)
 {
+    /// <summary>Case, insert and box for one cupcake.</summary>
+    public decimal CupcakePack { get; init; }
+
     /// <summary>What one order bears of the overhead, not rounded.</summary>
     public decimal Overhead => OverheadAYear / OrdersAYear;
 
     /// <summary>Everything that is wrong with them.</summary>
     public IEnumerable<Problem> Problems()
     {
-        (string Where, decimal Value)[] amounts = [("Wage", Wage), ("Overhead", OverheadAYear), ("Mark-up", MarkUp), ("Least mark-up", LeastMarkUp), ("Support", SupportEach), ("Rod", RodEach)];
+        (string Where, decimal Value)[] amounts = [("Wage", Wage), ("Overhead", OverheadAYear), ("Mark-up", MarkUp), ("Least mark-up", LeastMarkUp), ("Support", SupportEach), ("Rod", RodEach), ("Case and box", CupcakePack)];
         foreach (var (where, value) in amounts.Where(a => a.Value < 0))
         {
             yield return new Problem(where, Invariant($"{value}"), "This is zero or more.", "Give what it costs.");

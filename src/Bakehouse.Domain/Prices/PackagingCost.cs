@@ -12,13 +12,18 @@ internal sealed class PackagingCost(BuildSheet sheet, CostRates rates)
 
     public (IReadOnlyList<CostLine> Lines, IReadOnlyList<string> Missing) Lines()
     {
-        Sized("Drum", sheet.Drum.Diameter, rates.Drums);
-        foreach (var tier in sheet.Tiers.Skip(1))
+        if (sheet is { Drum: { } drum, Box: { } box })
         {
-            Sized("Board", tier.Board.Diameter, rates.Boards);
+            Sized("Drum", drum.Diameter, rates.Drums);
+            foreach (var tier in sheet.Stack.Skip(1))
+            {
+                Sized("Board", tier.Board.Diameter, rates.Boards);
+            }
+
+            Sized("Box", box.Width, rates.Boxes);
         }
 
-        Sized("Box", sheet.Box.Width, rates.Boxes);
+        Counted("Cases and boxes", sheet.Beside.Sum(t => t.Dessert), rates.CupcakePack);
         Counted("Supports", sheet.Supports, rates.SupportEach);
         Counted("Centre rod", sheet.Rods, rates.RodEach);
         return (lines, missing);

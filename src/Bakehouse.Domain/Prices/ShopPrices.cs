@@ -32,6 +32,9 @@ public sealed record ShopPrices
     /// <summary>One centre rod.</summary>
     public decimal? RodEach { get; init; }
 
+    /// <summary>Case, insert and box for one cupcake.</summary>
+    public decimal? CupcakePack { get; init; }
+
     /// <summary>Packs of ingredients.</summary>
     public IReadOnlyList<PackPrice> Packs { get; init; } = [];
 
@@ -49,7 +52,7 @@ public sealed record ShopPrices
 
     /// <summary>Rates to work with; what is not said counts as nothing, so their sums are too low while <see cref="Unsaid"/> names something.</summary>
     public CostRates Rates() =>
-        new(Wage ?? 0, OverheadAYear ?? 0, OrdersAYear ?? 1, MarkUp ?? 0, LeastMarkUp ?? 0, Step, Packs, Boards, Drums, Boxes, SupportEach ?? 0, RodEach ?? 0);
+        new(Wage ?? 0, OverheadAYear ?? 0, OrdersAYear ?? 1, MarkUp ?? 0, LeastMarkUp ?? 0, Step, Packs, Boards, Drums, Boxes, SupportEach ?? 0, RodEach ?? 0) { CupcakePack = CupcakePack ?? 0 };
 
     /// <summary>What every cake needs and nobody has said yet, in words.</summary>
     public IEnumerable<string> Unsaid() => new (string Word, bool Said)[]

@@ -15,9 +15,10 @@ internal sealed class AskedOrder(JsonRow file)
     public Order Order()
     {
         var rows = file.Counted("tiers", "Tier", needed: true);
-        if (file.Has("tiers") && rows.Count is < 1 or > OrderChecks.MostTiers)
+        List<CakeTier> tiers = [.. rows.Take(OrderChecks.MostTiers + Cupcakes.MostBatches).Select(Tier)];
+        if (file.Has("tiers") && (rows.Count == 0 || rows.Count > tiers.Count || !OrderChecks.IsCounted(tiers)))
         {
-            file.Say("tiers", $"{rows.Count}", $"A cake has 1 to {OrderChecks.MostTiers} tiers.", rows.Count < 1 ? "Add a tier." : "Make two cakes.");
+            file.Say("tiers", $"{rows.Count}", $"A cake has 1 to {OrderChecks.MostTiers} tiers, and at most {Cupcakes.MostBatches} batches of cupcakes beside them.", rows.Count < 1 ? "Add a tier." : "Make two cakes.");
         }
 
         return new Order(
@@ -29,7 +30,7 @@ internal sealed class AskedOrder(JsonRow file)
             new Handover(Way.Collect, default, "", Math.Max(0, (file.Below("handover") ?? file).Number("routeMinutes", 0))),
             null,
             new Portions(1, Cut.Dessert),
-            [.. rows.Take(OrderChecks.MostTiers).Select(Tier)],
+            tiers,
             file.OneOf("finish", Finish.Smooth),
             Decoration.Simple,
             AllergyAnswer.NotAsked,
@@ -40,6 +41,11 @@ internal sealed class AskedOrder(JsonRow file)
     private static CakeTier Tier(JsonRow row)
     {
         var special = row.Below("special") is { } own ? Special(own) : null;
+        if (special?.Cupcakes is not null)
+        {
+            return Batch(row, special);
+        }
+
         var (least, most) = special?.Outline is null ? (Length.FromInches(3), Length.FromInches(18)) : OutlineChecks.Sizes;
         var diameter = Length.FromMillimetres(row.Decimal("diameter", least.Millimetres, most.Millimetres, "mm"));
         var layers = row.Number("layers");
@@ -62,6 +68,13 @@ internal sealed class AskedOrder(JsonRow file)
         };
     }
 
+    /// <summary>Sizes, layers and filling of cupcakes may be left out: they are as of every cupcake.</summary>
+    private static CakeTier Batch(JsonRow row, TierSpecial special) => Cupcakes.Batch(
+        default, special.Cupcakes!.Count, Known(row, "sponge", [.. Sponge.All.Select(s => s.Id)], needed: true), [.. row.Counted("colours", $"{row.Path}, colour", needed: true).Select(Colour)]) with
+    {
+        Special = special,
+    };
+
     private static string Known(JsonRow row, string name, IReadOnlyList<string> ids, bool needed)
     {
         var given = row.Text(name, needed ? null : "");
@@ -77,7 +90,7 @@ internal sealed class AskedOrder(JsonRow file)
 
     private static TierSpecial Special(JsonRow row)
     {
-        row.OnlyKnows("outline", "layerHeights", "isFalse", "separator", "dam", "paste", "footBead", "topBead", "drip");
+        row.OnlyKnows("outline", "layerHeights", "isFalse", "separator", "dam", "paste", "footBead", "topBead", "drip", "cupcakes");
         return new TierSpecial
         {
             Outline = row.Below("outline") is { } outline ? OutlineOf(outline) : null,
@@ -89,7 +102,14 @@ internal sealed class AskedOrder(JsonRow file)
             FootBead = row.Millimetres("footBead", 0, 50) ?? default,
             TopBead = row.Millimetres("topBead", 0, 50) ?? default,
             Drip = row.Millimetres("drip", 0, High.Most) ?? default,
+            Cupcakes = row.Below("cupcakes") is { } cupcakes ? CupcakesOf(cupcakes) : null,
         };
+    }
+
+    private static Cupcakes CupcakesOf(JsonRow row)
+    {
+        row.OnlyKnows("count");
+        return new Cupcakes(row.Number("count"));
     }
 
     private static Outline OutlineOf(JsonRow row)

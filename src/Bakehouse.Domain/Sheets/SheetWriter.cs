@@ -14,13 +14,28 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
         WrittenSheet.CurrentFormat,
         order.Number,
         order.Version,
-        [.. sheet.Tiers.Select(Tier)],
+        [.. sheet.Stack.Select(Tier)],
         [.. sheet.Colours.Select(c => new WrittenColour(c.Name, c.Swatch, Ml(c.Needed), Ml(c.KeptBack), Ml(c.ToMix)))],
         Packing(),
         Totals(),
         Travel(),
         [.. Looks().Select(l => new WrittenLook(l.Where, l.Value, l.Sentence, l.Try, l.Source))],
-        [Look.Caution, .. sheet.Supports > 0 ? [Cakes.Supports.Caution] : Array.Empty<string>()]);
+        [Look.Caution, .. sheet.Supports > 0 ? [Cakes.Supports.Caution] : Array.Empty<string>()])
+    {
+        Cupcakes = [.. sheet.Beside.Select(Cupcakes)],
+    };
+
+    private WrittenCupcakes Cupcakes(TierBuild build) => new(
+        build.Dessert,
+        build.Tier.Sponge,
+        [.. build.Colours.Select(c => new WrittenSwirl(c.Name, c.Swatch, Ml(c.Needed)))],
+        build.Pans.Count,
+        Ml(sheet.Figures.CupcakeBatter),
+        Ml(build.Pans.AllBatter),
+        Ml(sheet.Figures.CupcakeSwirl),
+        Ml(build.Icing),
+        G(build.Mass),
+        [.. CupcakeBox.For(build.Dessert).GroupBy(b => b).Select(g => new WrittenCupcakeBox(g.Count(), g.Key.Holds, Mm(g.Key.Shape.Width), Mm(g.Key.Shape.Depth), Mm(CupcakeBox.Height)))]);
 
     private IEnumerable<Look> Looks() =>
         StackLoads.Looks(sheet, choices.Supports, choices.Board).Concat(Road.Looks(sheet, choices.Underlay)).Concat(Carrying.Looks(sheet));
@@ -60,20 +75,20 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
         load.SagMillimetres is { } sag ? Tenth(sag) : null,
         Tenth(load.Lean(Length.FromMillimetres(1))));
 
-    private WrittenPacking Packing() => new(
-        Board(sheet.Drum),
-        Mm(sheet.Box.Width),
-        Mm(sheet.Box.Height),
-        sheet.Box.AsSold is not null,
+    private WrittenPacking? Packing() => sheet is not { Drum: { } drum, Box: { } box } ? null : new(
+        Board(drum),
+        Mm(box.Width),
+        Mm(box.Height),
+        box.AsSold is not null,
         sheet.Rods,
         [.. Footprint.Of(sheet).Select(f => new WrittenRoom(Named(f.As), (f.Tier + 1) ?? 0, Mm(f.Wide), Mm(f.Deep), Mm(f.Height)))]);
 
     private WrittenTotals Totals()
     {
-        var top = sheet.Tiers[^1];
+        var (dessert, coffee) = sheet.Stack.Count == 0 ? (0, 0) : (sheet.Stack[^1].Dessert, sheet.Stack[^1].Coffee);
         return new WrittenTotals(
             new WrittenPortions(sheet.Dessert, sheet.Coffee),
-            new WrittenPortions(sheet.Dessert - top.Dessert, sheet.Coffee - top.Coffee),
+            new WrittenPortions(sheet.Dessert - dessert, sheet.Coffee - coffee),
             Ml(sheet.Batter),
             Ml(sheet.Icing),
             G(sheet.Cake),
@@ -82,14 +97,19 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
             Mm(sheet.CentreOfGravity),
             Thousandth(sheet.TipsAt),
             Thousandth(Road.SlidesAt(choices.Underlay)),
-            Carrying.Of(sheet).Index is var index && double.IsFinite(index) ? Thousandth(index) : null,
+            Carrying.Of(sheet)?.Index is { } index && double.IsFinite(index) ? Thousandth(index) : null,
             sheet.Supports,
             sheet.TwoCarry,
             sheet.TwoLower);
     }
 
-    private WrittenTravel Travel()
+    private WrittenTravel? Travel()
     {
+        if (sheet.Stack.Count == 0)
+        {
+            return null;
+        }
+
         var travelling = Travelling.Of(sheet, order.Handover.RouteMinutes);
         return new WrittenTravel(Named(travelling.Where), [.. travelling.Parts.Select(p => (IReadOnlyList<int>)[.. p.Select(t => t + 1)])], travelling.Why);
     }

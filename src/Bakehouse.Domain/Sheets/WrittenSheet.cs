@@ -14,11 +14,11 @@ using Bakehouse.Domain.Structure;
 /// <param name="Format">Of this record. A change that an older reader could not read gets the next number.</param>
 /// <param name="Number">The order's number.</param>
 /// <param name="Version">The order's version.</param>
-/// <param name="Tiers">Bottom first.</param>
+/// <param name="Tiers">Those that stand on each other, bottom first; empty if there are only cupcakes.</param>
 /// <param name="Colours">Each mixed in one batch.</param>
-/// <param name="Packed">Drum, box, rods, and the room that it takes in each state.</param>
-/// <param name="Totals">Of the whole cake.</param>
-/// <param name="Travels">In which parts, and why.</param>
+/// <param name="Packed">Drum, box, rods, and the room that it takes in each state; null if there are only cupcakes.</param>
+/// <param name="Totals">Portions, batter and icing of all; masses, height and balance of the stack, 0 if there is none.</param>
+/// <param name="Travels">In which parts, and why; null if there are only cupcakes.</param>
 /// <param name="Looks">What a baker should look at; none of it stops anything.</param>
 /// <param name="Cautions">Stand beside every sheet.</param>
 public sealed record WrittenSheet(
@@ -27,12 +27,15 @@ public sealed record WrittenSheet(
     int Version,
     IReadOnlyList<WrittenTier> Tiers,
     IReadOnlyList<WrittenColour> Colours,
-    WrittenPacking Packed,
+    WrittenPacking? Packed,
     WrittenTotals Totals,
-    WrittenTravel Travels,
+    WrittenTravel? Travels,
     IReadOnlyList<WrittenLook> Looks,
     IReadOnlyList<string> Cautions)
 {
+    /// <summary>What stands beside the tiers; empty if there are none.</summary>
+    public IReadOnlyList<WrittenCupcakes> Cupcakes { get; init; } = [];
+
     /// <summary>The format that is written now.</summary>
     public const int CurrentFormat = 1;
 
@@ -56,6 +59,20 @@ public sealed record SheetChoices(SupportKind Supports, TierBoard Board, Underla
     private static T Named<T>(IReadOnlyList<T> all, Func<T, string> name, string wanted) =>
         all.FirstOrDefault(a => name(a) == wanted) ?? throw new ArgumentOutOfRangeException(nameof(wanted), wanted, $"No {typeof(T).Name} is called so.");
 }
+
+/// <summary>A batch of cupcakes, millilitres and grams.</summary>
+/// <param name="Tins">Of twelve, the last one perhaps not full.</param>
+/// <param name="Batter">In one case.</param>
+/// <param name="Swirl">On one.</param>
+/// <param name="Mass">Of all with their swirls, without boxes.</param>
+public sealed record WrittenCupcakes(
+    int Count, string Sponge, IReadOnlyList<WrittenSwirl> Colours, int Tins, decimal Batter, decimal AllBatter, decimal Swirl, decimal AllSwirls, decimal Mass, IReadOnlyList<WrittenCupcakeBox> Boxes);
+
+/// <summary>One colour of the swirls of a batch, millilitres, nothing kept back.</summary>
+public sealed record WrittenSwirl(string Name, string Swatch, decimal Needed);
+
+/// <summary>So many boxes of one kind; sizes inside.</summary>
+public sealed record WrittenCupcakeBox(int Count, int Holds, decimal Wide, decimal Deep, decimal High);
 
 /// <summary>One tier.</summary>
 /// <param name="Outline">"round", "slab", "hexagon", "petal", "heart", "half-round" or "sign".</param>

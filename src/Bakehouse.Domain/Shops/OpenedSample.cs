@@ -30,12 +30,13 @@ public sealed record OpenedSample(Shop Shop, IReadOnlyList<Order> Orders, Wall W
             .OrderBy(r => r.Start)
             .Select(r => new Tick(r.Step, week.Epoch + Duration.FromMinutes(r.Start + steps[r.Step].Minutes), r.People.Count > 0 ? r.People[0] : "petra"))
             .ToList();
-        return new OpenedSample(shop, [.. orders.Select(o => o with { Stage = StageOf(o, ticks), MadeFrom = MadeFrom.Of(Starter.Sample), Statement = o.Allergies.Kind == AllergyKind.Avoid ? new Statement("wren", then, "ines", then) : null })], wall, ticks);
+        var boxes = week.Steps.Where(s => s.Name == "box").ToLookup(s => s.Order, s => s.Id);
+        return new OpenedSample(shop, [.. orders.Select(o => o with { Stage = StageOf(o, ticks, boxes[o.Id.ToString("N")]), MadeFrom = MadeFrom.Of(Starter.Sample), Statement = o.Allergies.Kind == AllergyKind.Avoid ? new Statement("wren", then, "ines", then) : null })], wall, ticks);
     }
 
-    private static Stage StageOf(Order order, List<Tick> ticks)
+    private static Stage StageOf(Order order, List<Tick> ticks, IEnumerable<string> boxes)
     {
-        var done = ticks.Select(t => Methods.StepKey.Parse(t.Step)!.Value).Where(k => k.Order == order.Id).Select(k => k.Operation).ToHashSet();
-        return done.Contains("box") ? Stage.Ready : done.Count > 0 ? Stage.InWork : order.Stage;
+        var done = ticks.Select(t => t.Step).Where(s => Methods.StepKey.Parse(s)!.Value.Order == order.Id).ToHashSet();
+        return boxes.All(done.Contains) ? Stage.Ready : done.Count > 0 ? Stage.InWork : order.Stage;
     }
 }

@@ -22,7 +22,7 @@ internal static class SamplePrices
 
     public static ShopPrices All { get; } = new()
     {
-        Wage = 17, OverheadAYear = 15_600, OrdersAYear = 780, MarkUp = 0.35m, LeastMarkUp = 0.15m, Step = 5, SupportEach = 0.15m, RodEach = 0.90m,
+        Wage = 17, OverheadAYear = 15_600, OrdersAYear = 780, MarkUp = 0.35m, LeastMarkUp = 0.15m, Step = 5, SupportEach = 0.15m, RodEach = 0.90m, CupcakePack = 0.22m,
         Packs = [.. Packs.Select(p => new PackPrice(p.Id, Mass.FromGrams(p.Grams), p.Price))],
         Boards = Sizes((4, 0.35m), (6, 0.45m), (8, 0.60m), (10, 0.80m), (12, 1.10m), (14, 1.50m), (16, 1.90m)),
         Drums = Sizes((8, 1.60m), (10, 2.10m), (12, 2.60m), (14, 3.30m), (16, 4.20m), (18, 5.40m), (20, 6.80m)),
@@ -34,7 +34,7 @@ internal static class SamplePrices
             ],
             [new(Decoration.Medium, 0.10m), new(Decoration.Rich, 0.25m)],
             95,
-            5),
+            5) { Cupcake = 4.20m },
     };
 
     private static List<SizePrice> Sizes(params IReadOnlyList<(int Inches, decimal Price)> rows) => [.. rows.Select(r => new SizePrice(Length.FromInches(r.Inches), r.Price))];

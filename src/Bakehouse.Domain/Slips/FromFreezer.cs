@@ -33,11 +33,11 @@ public sealed record FromFreezer(int Needed, IReadOnlyList<SpareSponges> Taken)
     public static Order? Avoiding(Slip slip, IReadOnlyList<Order> orders) =>
         slip.About.Select(bake => StepKey.Parse(bake) is { } key ? orders.FirstOrDefault(o => o.Id == key.Order) : null).OfType<Order>().FirstOrDefault(o => o.Allergies.Kind == AllergyKind.Avoid);
 
-    /// <summary>The tier of a load and the pans in it; null if its order or tier is gone.</summary>
+    /// <summary>The tier of a load and the pans in it; null if its order or tier is gone, and for cupcakes, of which no spares are kept.</summary>
     private static (TierPlan Tier, int Pans)? Load(string bake, IReadOnlyList<Order> orders, Shop shop)
     {
         if (StepKey.Parse(bake) is not { } key || orders.FirstOrDefault(o => o.Id == key.Order) is not { } order
-            || BuildSheet.Of(order).Tiers.FirstOrDefault(t => t.Tier.Id == key.Tier) is not { } build)
+            || BuildSheet.Of(order).Tiers.FirstOrDefault(t => t.Tier.Id == key.Tier) is not { StandsBeside: false } build)
         {
             return null;
         }

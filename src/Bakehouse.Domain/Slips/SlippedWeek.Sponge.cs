@@ -21,7 +21,8 @@ internal sealed partial class SlippedWeek
 
         var last = Math.Max(1, Array.FindLastIndex(Chain, word => IsTicked(Key(key, word))));
         ImplyDone(Key(key, Chain[last]), slip);
-        if (slip.Spare)
+        // Cupcakes have no spares: nothing of them is wrapped.
+        if (slip.Spare && Has(Key(key, "wrap")))
         {
             TakeSpare(Key(key, "wrap"), slip);
             return;

@@ -57,7 +57,7 @@ public static class Road
             yield return new Look("On the road", Invariant($"{underlay.Friction:0.##} g"), Invariant($"On {underlay.Name.ToLowerInvariant()} the box slides in an urgent stop ({Urgent.Gravities:0.##} g)."), "Look: put an anti-slip mat under it.", Urgent.Source);
         }
 
-        if (sheet.TipsAt < Breaking.Forward)
+        if (sheet.Stack.Count > 0 && sheet.TipsAt < Breaking.Forward)
         {
             yield return new Look("On the road", Invariant($"{sheet.TipsAt:0.##} g"), Invariant($"A stiff stack this narrow tips before {Breaking.Forward:0.#} g, an emergency stop."), "Look: fill the box at the sides, or travel in parts.", "49 CFR 393.102(a)(1)");
         }

@@ -36,7 +36,7 @@ public static class StackLoads
 
     /// <summary>A load for every tier that has supports.</summary>
     public static IReadOnlyList<TierLoad> Of(BuildSheet sheet, SupportKind kind, TierBoard board) =>
-        [.. sheet.Tiers.Select((t, i) => (t, i)).Where(t => t.t.Supports is not null).Select(t => Load(sheet, t.i, kind, board))];
+        [.. sheet.Stack.Select((t, i) => (t, i)).Where(t => t.t.Supports is not null).Select(t => Load(sheet, t.i, kind, board))];
 
     /// <summary>What a baker should look at; none of it stops anything.</summary>
     public static IEnumerable<Look> Looks(BuildSheet sheet, SupportKind kind, TierBoard board)
@@ -50,13 +50,13 @@ public static class StackLoads
                     where, Invariant($"{load.Each:0.#} N on each of {load.Supports.Count}"), Invariant($"{board.Name} over {kind.Name.ToLowerInvariant()}s may be punched from about {load.Punches:0.#} N each."), "Look: use hard board, wider supports or more of them.", board.Source);
             }
 
-            var above = sheet.Tiers[load.Tier + 1];
+            var above = sheet.Stack[load.Tier + 1];
             if (load.SagMillimetres is { } sag && sag > SagLimit(above.Board.Diameter))
             {
                 yield return new Look(where, Invariant($"{sag:0.#} mm"), Invariant($"The board above may sag by more than {SagLimit(above.Board.Diameter):0.#} mm."), "Look: use a thicker board or more supports.", "From memory");
             }
 
-            if (kind == SupportKind.Straw && (above.Tier.Diameter.Inches > 6 || load.Tier + 2 < sheet.Tiers.Count))
+            if (kind == SupportKind.Straw && (above.Tier.Diameter.Inches > 6 || load.Tier + 2 < sheet.Stack.Count))
             {
                 yield return new Look(where, kind.Name, "Straws are for light stacks, a 6 in tier on an 8 in one.", "Look: use dowels or wide tubes.", "Common practice, no source");
             }
@@ -65,8 +65,8 @@ public static class StackLoads
 
     private static TierLoad Load(BuildSheet sheet, int tier, SupportKind kind, TierBoard board)
     {
-        var supports = sheet.Tiers[tier].Supports!;
-        var above = sheet.Tiers.Skip(tier + 1).ToList();
+        var supports = sheet.Stack[tier].Supports!;
+        var above = sheet.Stack.Skip(tier + 1).ToList();
         var carried = above.Aggregate(Mass.FromGrams(0), (sum, t) => sum + t.Mass + (sheet.Figures.BoardDensity * t.Board.Volume));
         var newtons = Crumb.Newtons(carried);
         return new TierLoad(

@@ -27,15 +27,15 @@ public sealed record Travelling(StackedWhere Where, IReadOnlyList<IReadOnlyList<
     /// <summary>From this on tier by tier.</summary>
     public static readonly (int Tiers, Mass Mass) OnSite = (5, Mass.FromKilograms(25));
 
-    /// <summary>The parts of a cake.</summary>
+    /// <summary>The parts of a cake; of cupcakes alone none.</summary>
     /// <param name="routeMinutes">On the road, 0 if it is collected.</param>
     public static Travelling Of(BuildSheet sheet, int routeMinutes)
     {
-        var count = sheet.Tiers.Count;
+        var count = sheet.Stack.Count;
         List<string> site =
         [
             .. count >= OnSite.Tiers ? ["five tiers or more"] : Array.Empty<string>(),
-            .. sheet.Tiers.Skip(1).Any(t => t.Separator.Millimetres > 0) ? ["free height between tiers"] : Array.Empty<string>(),
+            .. sheet.Stack.Skip(1).Any(t => t.Separator.Millimetres > 0) ? ["free height between tiers"] : Array.Empty<string>(),
             .. sheet.Mass > OnSite.Mass && count > 1 ? ["over 25 kg"] : Array.Empty<string>(),
             .. routeMinutes > InOnePiece.Minutes && count > 1 ? ["more than 90 minutes of road"] : Array.Empty<string>(),
         ];
@@ -49,7 +49,8 @@ public sealed record Travelling(StackedWhere Where, IReadOnlyList<IReadOnlyList<
             .. count > InOnePiece.Tiers ? ["four tiers"] : Array.Empty<string>(),
             .. sheet.Mass > InOnePiece.Mass && count > 1 ? ["over 12 kg"] : Array.Empty<string>(),
         ];
-        return parts.Count == 0 ? new Travelling(StackedWhere.Shop, [[.. Enumerable.Range(0, count)]], [])
+        return count == 0 ? new Travelling(StackedWhere.Shop, [], [])
+            : parts.Count == 0 ? new Travelling(StackedWhere.Shop, [[.. Enumerable.Range(0, count)]], [])
             : new Travelling(StackedWhere.Parts, [[.. Enumerable.Range(0, (count + 1) / 2)], [.. Enumerable.Range((count + 1) / 2, count / 2)]], parts);
     }
 }

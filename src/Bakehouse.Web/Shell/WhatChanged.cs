@@ -38,6 +38,6 @@ public static class WhatChanged
     ];
 
     private static string Tier(CakeTier t, Words words) =>
-        $"{words.Tier(t)} × {words.Centimetres(t.Height)}, {(t.IsFalse ? "false tier" : $"{t.Layers} layers, {Flavours.Say(t.Sponge, t.Filling)}")}, {(t.Special is { Separator.Centimetres: > 0 and var apart } ? $"on pillars of {apart:0.#} cm, " : "")}"
+        (t.StandsBeside ? $"{words.Tier(t)}, {Flavours.Say(t.Sponge)}, swirl " : $"{words.Tier(t)} × {words.Centimetres(t.Height)}, {(t.IsFalse ? "false tier" : $"{t.Layers} layers, {Flavours.Say(t.Sponge, t.Filling)}")}, {(t.Special is { Separator.Centimetres: > 0 and var apart } ? $"on pillars of {apart:0.#} cm, " : "")}")
         + string.Join(" ", t.Colours.Select(c => $"{c.Name} {(c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture)} %"));
 }

@@ -113,9 +113,11 @@ public sealed class Words
     /// <summary>The same for tiers of any outline.</summary>
     public string Build(IEnumerable<CakeTier> tiers) => TierNames.Build(tiers, Inches);
 
-    /// <summary>The build with its unit: "6+8+10 in", "8 in heart", "6 in + 9 in hexagon".</summary>
+    /// <summary>The build with its unit: "6+8+10 in", "8 in heart", "6 in + 9 in hexagon", "6+8 in and 36 cupcakes".</summary>
     /// <param name="tiers">Bottom first.</param>
-    public string Whole(IReadOnlyList<CakeTier> tiers) => tiers.All(t => t.Special?.Outline is null or { Kind: OutlineKind.Round })
+    public string Whole(IReadOnlyList<CakeTier> tiers) => TierNames.Build(tiers, Stacked);
+
+    private string Stacked(IReadOnlyList<CakeTier> tiers) => tiers.All(t => t.Special?.Outline is null or { Kind: OutlineKind.Round })
         ? $"{Build(tiers)} {(Inches ? "in" : "cm")}"
         : string.Join(" + ", tiers.Reverse().Select(Tier));
 

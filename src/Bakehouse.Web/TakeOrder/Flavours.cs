@@ -11,7 +11,10 @@ public static class Flavours
     /// <summary>Fillings: id and words.</summary>
     public static IReadOnlyList<(string Id, string Name)> Fillings { get; } = [.. Filling.All.Select(f => (f.Id, f.Name))];
 
+    /// <summary>"Vanilla butter cake".</summary>
+    public static string Say(string sponge) => Sponge.Of(sponge)?.Name ?? sponge;
+
     /// <summary>"Vanilla butter cake, raspberry jam"; an id that is not known any more is shown as it stands.</summary>
     public static string Say(string sponge, string filling) =>
-        $"{Sponge.Of(sponge)?.Name ?? sponge}, {(Filling.Of(filling)?.Name ?? filling).ToLowerInvariant()}";
+        $"{Say(sponge)}, {(Filling.Of(filling)?.Name ?? filling).ToLowerInvariant()}";
 }

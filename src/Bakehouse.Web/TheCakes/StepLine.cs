@@ -20,7 +20,7 @@ public sealed record StepLine(string Id, LocalDateTime At, string Name, int Minu
     public bool MayBeDone(LocalDateTime now) => Tick is not null || IsAssumed || At <= now + Soon;
 
     private static string SizeOf(string step, Order order, Words words) =>
-        order.Tiers.FirstOrDefault(t => t.Id == StepKey.Parse(step)?.Tier) is { } tier ? words.Tier(tier) : "";
+        StepKey.Parse(step)?.Tier is not null && StepWords.TiersOf(step, order) is [var tier, ..] ? words.Tier(tier) : "";
 
     /// <summary>The planned steps of an order by their hours; none while it is not planned.</summary>
     public static IReadOnlyList<StepLine> Of(BookState state, Order order, Words words, Instant now)

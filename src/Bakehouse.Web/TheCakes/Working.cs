@@ -18,12 +18,12 @@ public sealed record WorkingPart(string Name, IReadOnlyList<WorkingLine> Lines);
 /// <summary>Loads, balance, road and lifting of a cake, each figure with formula and source.</summary>
 public static class Working
 {
-    /// <summary>A part for every tier that carries one, top first, then the whole cake.</summary>
+    /// <summary>A part for every tier that carries one, top first, then the whole cake; nothing for cupcakes alone.</summary>
     public static IReadOnlyList<WorkingPart> Of(BuildSheet sheet, SheetChoices choices, Words words) =>
     [
         .. StackLoads.Of(sheet, choices.Supports, choices.Board).Reverse().Select(load => new WorkingPart(
-            $"{words.Tier(sheet.Tiers[load.Tier].Tier)}: {load.Supports.Count} × {choices.Supports.Name.ToLowerInvariant()}", [.. Load(sheet, load, choices, words)])),
-        new WorkingPart("The whole cake", [.. Whole(sheet, choices, words)]),
+            $"{words.Tier(sheet.Stack[load.Tier].Tier)}: {load.Supports.Count} × {choices.Supports.Name.ToLowerInvariant()}", [.. Load(sheet, load, choices, words)])),
+        .. Carrying.Of(sheet) is { } carrying ? [new WorkingPart("The whole cake", [.. Whole(sheet, carrying, choices, words)])] : Array.Empty<WorkingPart>(),
     ];
 
     private static IEnumerable<WorkingLine> Load(BuildSheet sheet, TierLoad load, SheetChoices choices, Words words)
@@ -32,7 +32,7 @@ public static class Working
         yield return new($"On each {choices.Supports.Word}", $"{N(load.Each)} N", $"{N(load.Newtons)} N ÷ {load.Supports.Count}, {N(load.Apart.Centimetres)} cm apart on a ring of {N(load.Supports.RingDiameter.Centimetres)} cm", "Shared evenly; count and ring: common practice, no source");
         yield return new($"A {choices.Supports.Word} under the board", $"presses through at {N(load.Punches)} N, {Times(load.Punches / load.Each)} what stands on it", $"{choices.Board.Name.ToLowerInvariant()} is punched at {N(choices.Board.Punching)} MPa × π·d²/4, d = {N(choices.Supports.Across.Millimetres)} mm", choices.Board.Source);
         yield return new($"A {choices.Supports.Word} by itself", $"gives way at {N(load.Carries)} N, {Times(load.Factor)} what stands on it", $"{ColumnOf(choices.Supports, load.Supports.Length)}, {words.CutTo(load.Supports.Length)} long, both ends free to turn", $"Budynas and Nisbett, Shigley’s, ch. 4; {choices.Supports.Material.Source}");
-        var width = sheet.Tiers[load.Tier + 1].Board.Diameter;
+        var width = sheet.Stack[load.Tier + 1].Board.Diameter;
         yield return new("The board above sags", load.SagMillimetres is { } sag ? $"{N(sag)} mm" : "not known", load.SagMillimetres is null ? $"no stiffness is published for {choices.Board.Name.ToLowerInvariant()}" : $"thin plate on {load.Supports.Count} points at its rim; look from {N(StackLoads.SagLimit(width))} mm", "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells");
         yield return new("Cut unevenly it leans", $"{N(load.Lean(Length.FromMillimetres(1)))}°", "for each millimetre that one side is cut shorter: atan(1 mm ÷ ring)", "Geometry");
         yield return new($"Without {choices.Supports.Word}s it sinks", $"{Percent(load.CrumbGives.Least)} to {(load.CrumbGives.Most >= 1 ? "crushed flat" : Percent(load.CrumbGives.Most))}", "of its height the crumb would give: weight ÷ foot ÷ 10 to 1 kPa", "J. Home Econ. Jpn 38(12):1063, 1987");
@@ -40,13 +40,12 @@ public static class Working
 
     private static string ColumnOf(SupportKind kind, Length length) => kind.IsSlender(length) ? "Euler: π²·E·I ÷ L²" : "Johnson: A·S·(1 − S·(L/k)² ÷ (4·π²·E))";
 
-    private static IEnumerable<WorkingLine> Whole(BuildSheet sheet, SheetChoices choices, Words words)
+    private static IEnumerable<WorkingLine> Whole(BuildSheet sheet, Carrying carrying, SheetChoices choices, Words words)
     {
         yield return new("Mass", words.Weight(sheet.Mass), $"tiers {words.Weight(sheet.Cake)}, boards and drum {words.Weight(sheet.BoardsAndDrum)}", "Volumes × densities; sponge: USDA SR28, board: USDA Wood Handbook 1999");
         yield return new("Centre of gravity", words.CutTo(sheet.CentreOfGravity), "above the table: Σ m·z ÷ Σ m", "Statics");
         yield return new("Tips over", $"from {N(sheet.TipsAt)} g sideways", $"half the bottom tier ÷ {words.CutTo(sheet.CentreOfGravity)}, stiff and unslipping; an emergency stop is {N(Road.Breaking.Forward)} g", "49 CFR 393.102(a)(1)");
         yield return new("Slides on its board", $"from {N(Road.SlidesAt(choices.Underlay))} g", $"friction: {choices.Underlay.Name.ToLowerInvariant()}; an urgent stop is {N(Road.Urgent.Gravities)} g", $"{choices.Underlay.Source}; {Road.Urgent.Source}");
-        var carrying = Carrying.Of(sheet);
         yield return new(
             "Lifting index (1 is the limit)", double.IsFinite(carrying.Index) ? N(carrying.Index) : "none", carrying.Recommended > 0 ? $"{words.Weight(sheet.Mass)} ÷ {N(carrying.Recommended)} kg, from 23 kg for a box of {N(carrying.BoxCentimetres)} cm set down once from a bench; above 1 look again" : $"a box of {N(carrying.BoxCentimetres)} cm is beyond the equation: two people or a trolley", "NIOSH, DHHS publication 94-110");
     }

@@ -92,6 +92,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         var mine = sheet.Tiers.Where(t => tiers.Any(w => w.Id == t.Tier.Id)).ToList();
         return operation switch
         {
+            "mix" or "bake" or "turnout" or "pipe" or "box" when mine is [{ StandsBeside: true } batch] => [.. CupcakeCard.Of(operation, batch, tiers[0].Special!.Cupcakes!, sheet.Figures, words)],
             "mix" or "bake" => [.. mine.Select(t => ($"{t.Pans.Count} pans {words.Tier(t.Tier)}", $"{words.VolumeOf(t.Pans.Batter)} batter each"))],
             "turnout" or "wrap" => [.. mine.Select(t => (words.Tier(t.Tier), $"{t.Pans.Count} sponges"))],
             "fill" => [.. mine.SelectMany(Filled)],
@@ -99,11 +100,18 @@ internal sealed class CardReader(WhatRings state, Shop shop)
             "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Tier(t.Tier)} {c.Name}", words.VolumeOf(c.Needed))))],
             "colour" or "buttercream" => [.. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back"))],
             "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
-            "stack" => [.. sheet.Tiers.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}"))],
+            "stack" => [.. sheet.Stack.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}"))],
             "decorate" => order.Inscription.Length > 0 ? [("On the cake", $"“{order.Inscription}”"), ("Decoration", order.Decoration.ToString())] : [("Decoration", order.Decoration.ToString())],
-            _ => [("Box", $"{words.Room(sheet.Box.Width)} square, {words.Room(sheet.Box.Height)} high"), ("With its board", words.Weight(sheet.Mass))],
+            _ => [.. Leaves(sheet)],
         };
     }
+
+    /// <summary>All boxes that leave together.</summary>
+    private IEnumerable<(string, string)> Leaves(BuildSheet sheet) =>
+    [
+        .. sheet.Box is { } box ? [("Box", $"{words.Room(box.Width)} square, {words.Room(box.Height)} high"), ("With its board", words.Weight(sheet.Mass))] : Array.Empty<(string, string)>(),
+        .. sheet.Beside.Count > 0 ? [("Boxes of cupcakes", CupcakeBox.Said(sheet.CupcakeBoxes))] : Array.Empty<(string, string)>(),
+    ];
 
     private IEnumerable<(string, string)> Filled(TierBuild tier)
     {

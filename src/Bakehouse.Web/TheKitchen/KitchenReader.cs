@@ -151,6 +151,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         {
             "bake" => $"{StepWords.Size(TiersOf(work.Steps), shop)}, {StepWords.TiersOf(work.Steps[0], order)[0].Sponge}",
             "coat" => DangerWords.Coat(work.Steps, order) ?? StepWords.Detail(steps, TiersOf(work.Steps), order),
+            "box" when StepWords.Detail(steps, TiersOf(work.Steps), order) is { Length: > 0 } boxes => $"{boxes}, for {words.DayAndTime(order.Handover.At)}",
             "box" or "handover" or "leavefridge" or "deliver" => $"For {words.DayAndTime(order.Handover.At)}",
             _ => StepWords.Detail(steps, TiersOf(work.Steps), order),
         };
@@ -197,5 +198,5 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
     private Order OrderOf(string step) => orders[StepKey.Parse(step)!.Value.Order.ToString("N")];
 
     private IReadOnlyList<CakeTier> TiersOf(IEnumerable<string> steps) =>
-        [.. steps.SelectMany(s => StepWords.TiersOf(s, OrderOf(s))).DistinctBy(t => t.Id).OrderByDescending(t => t.Diameter)];
+        [.. StepWords.Together(steps.SelectMany(s => StepWords.TiersOf(s, OrderOf(s)))).OrderByDescending(t => t.Diameter)];
 }

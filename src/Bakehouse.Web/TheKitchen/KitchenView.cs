@@ -83,7 +83,7 @@ public sealed record ThenView(string Time, string Name, string Words)
 public sealed record StripView(string Text, IReadOnlyList<string> Steps);
 
 /// <summary>What to draw beside a step.</summary>
-/// <param name="Kind">bowl, oven or tiers.</param>
+/// <param name="Kind">bowl, oven, tiers or cupcakes.</param>
 /// <param name="Tiers">Bottom first: width and height in cm and a colour.</param>
 public sealed record PictureView(string Kind, IReadOnlyList<(decimal Width, decimal Height, string Colour)> Tiers)
 {
@@ -92,8 +92,12 @@ public sealed record PictureView(string Kind, IReadOnlyList<(decimal Width, deci
 
     /// <summary>The tiers of a step, in the colour of the crumb until the final coat is on.</summary>
     public static PictureView Of(string operation, IReadOnlyList<CakeTier> tiers) => new(
-        operation == "bake" ? "oven" : Bowls.Contains(operation) ? "bowl" : "tiers",
-        [.. tiers.Select(t => (t.Shape.Wide.Centimetres, operation == "bake" ? 5 : t.Height.Centimetres, Bare.Contains(operation) ? Crumb(t) : Coat(t)))]);
+        operation == "bake" ? "oven" : Bowls.Contains(operation) ? "bowl" : tiers.Count > 0 && tiers.All(t => t.StandsBeside) ? "cupcakes" : "tiers",
+        [.. Drawn(operation, tiers).Select(t => (t.Shape.Wide.Centimetres, operation == "bake" ? 5 : t.Height.Centimetres, Bare.Contains(operation) ? Crumb(t) : Coat(t)))]);
+
+    /// <summary>Cupcakes are not drawn on a cake.</summary>
+    private static IEnumerable<CakeTier> Drawn(string operation, IReadOnlyList<CakeTier> tiers) =>
+        operation != "bake" && tiers.Any(t => !t.StandsBeside) ? tiers.Where(t => !t.StandsBeside) : tiers;
 
     /// <summary>The colour that is seen most.</summary>
     public static string Coat(CakeTier tier) => tier.Colours.Count > 0 ? tier.Colours.MaxBy(c => c.Share)!.Swatch : "#F7F0E1";

@@ -102,7 +102,7 @@ internal sealed class FactsReader(BookState state, Week week, Plan plan)
 
     private string Tier(Step step, Order? order)
     {
-        if (StepKey.Parse(step.Id)?.Tier is { } id && order?.Tiers.FirstOrDefault(t => t.Id == id) is { } tier)
+        if (StepKey.Parse(step.Id)?.Tier is not null && order is not null && StepWords.TiersOf(step.Id, order) is [var tier, ..])
         {
             return Words.Of(shop).Tier(tier);
         }

@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.TheWeek;
 
 using System.Buffers;
+using Bakehouse.Domain.Orders;
 using Bakehouse.Web.Shell;
 
 /// <summary>Markup of one cake's row and of its head.</summary>
@@ -61,7 +62,13 @@ internal static class RowInk
     {
         var foot = row.Y + 40;
         const double middle = 34;
-        var tiers = row.Cake.Order?.Tiers ?? [];
+        if (row.Cake.Order is { Stack.Count: 0, Beside: [var batch, ..] })
+        {
+            Cupcakes(svg, batch, row.Y + 40);
+            return;
+        }
+
+        var tiers = row.Cake.Order?.Stack ?? [];
         var tall = (double)tiers.Sum(t => t.Height.Centimetres);
         var scale = tall > 36 ? 36 / tall : 1;
         foreach (var tier in tiers)
@@ -74,6 +81,17 @@ internal static class RowInk
 
         var board = tiers.Count == 0 ? 26 : ((double)tiers.Max(t => t.Shape.Wide.Centimetres) * scale) + 6;
         svg.Path("w-board", $"M{Svg.F(middle - (board / 2))} {Svg.F(row.Y + 40.8)}h{Svg.F(board)}");
+    }
+
+    /// <summary>Three in a row, twice as large as to scale.</summary>
+    private static void Cupcakes(Svg svg, CakeTier batch, double foot)
+    {
+        var colour = batch.Colours.Count > 0 ? batch.Colours.MaxBy(c => c.Share)!.Swatch : "";
+        foreach (var x in new[] { 12, 28, 44 })
+        {
+            svg.Path("w-board", $"M{Svg.F(x)} {Svg.F(foot - 8)}l2 8h8l2 -8z");
+            svg.Raw($"<path class=\"w-mini\" d=\"M{Svg.F(x - 1)} {Svg.F(foot - 8)}q0 -9 7 -9t7 9z\"{Fill(colour)}/>");
+        }
     }
 
     /// <summary>Only a colour as #RRGGBB becomes markup; else the style sheet's own.</summary>

@@ -47,6 +47,21 @@ public sealed class DocumentTests
     }
 
     [Fact]
+    public void Cupcakes_are_kept_and_what_was_written_before_them_has_none()
+    {
+        var old = Document.ReadOrder(1, Kept("order.1.json"));
+        var batch = Cupcakes.Batch(Guid.NewGuid(), 36, "lemon", [new CoatColour("Ivory", "#F7F0E1", 1)]);
+        var text = Document.Write(old with { Tiers = [.. old.Tiers, batch] });
+        var read = Document.ReadOrder(1, text);
+        Assert.Equal((36, true), (read.Tiers[^1].Special!.Cupcakes!.Count, read.Tiers[^1].StandsBeside));
+        Assert.Equal(("6+8+10 and 36 cupcakes", 3), (read.SizeInInches, read.Stack.Count));
+        // A special tier of a book before there were cupcakes.
+        var before = text.Replace(",\"cupcakes\":{\"count\":36}", "", StringComparison.Ordinal);
+        Assert.NotEqual(text, before);
+        Assert.Null(Document.ReadOrder(1, before).Tiers[^1].Special!.Cupcakes);
+    }
+
+    [Fact]
     public void A_shop_of_format_1_is_read()
     {
         var shop = Document.ReadShop(1, Kept("shop.1.json"));
@@ -65,6 +80,7 @@ public sealed class DocumentTests
         var prices = Document.ReadShop(1, Document.Write(SampleBakery.Shop)).Prices!;
         Assert.Equal(SampleBakery.Shop.Prices!.Packs, prices.Packs);
         Assert.Equal(SampleBakery.Shop.Prices.List.Portions, prices.List.Portions);
+        Assert.Equal((0.22m, 4.20m), (prices.CupcakePack, prices.List.Cupcake));
         Assert.Equal((17m, 0.35m, 0.15m, 780), (prices.Wage, prices.MarkUp, prices.LeastMarkUp, prices.OrdersAYear));
         var agreed = new AgreedPrice(385.50m, "Regular");
         Assert.Equal(agreed, Document.ReadOrder(1, Document.Write(Document.ReadOrder(1, Kept("order.1.json")) with { Price = agreed })).Price);

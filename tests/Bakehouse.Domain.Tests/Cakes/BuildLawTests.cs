@@ -31,7 +31,7 @@ public sealed class BuildLawTests
         var sheet = BuildSheet.Of([.. outlines.Select(o => Tier(o, high, 2))], finish, Usual);
         var parts = sheet.Tiers.Sum(t => (0.40 * t.Sponge.Millilitres) + t.Filling.Millilitres + t.Crumb.Millilitres + t.Coat.Millilitres);
         Assert.Equal(parts, (double)sheet.Cake.Grams, 0.01);
-        var boards = sheet.Tiers.Skip(1).Select(t => t.Board).Append(sheet.Drum).Sum(b => 0.75 * b.Volume.Millilitres);
+        var boards = sheet.Tiers.Skip(1).Select(t => t.Board).Append(sheet.Drum!).Sum(b => 0.75 * b.Volume.Millilitres);
         Assert.Equal(boards, (double)sheet.BoardsAndDrum.Grams, 0.01);
         Near(sheet.Icing.Millilitres, sheet.Tiers.Sum(t => t.Icing.Millilitres) + sheet.Colours.Sum(c => c.KeptBack.Millilitres));
     });
@@ -58,8 +58,8 @@ public sealed class BuildLawTests
     public void A_drum_is_wider_than_what_stands_on_it_and_the_box_than_the_drum() => Gen.Select(Outlines, Outlines).Sample((bottom, top) =>
     {
         var sheet = BuildSheet.Of([Tier(bottom, 100, 2), Tier(top, 100, 2)], Finish.Smooth, Usual);
-        Assert.True(sheet.Drum.Shape.Wide >= sheet.Tiers[0].Shape.Wide + Usual.DrumMargin);
-        Assert.True(sheet.Box.Width >= sheet.Drum.Shape.Wide && sheet.Box.Width >= sheet.Drum.Shape.Deep && sheet.Box.Height >= sheet.Height + Usual.BoxClearance);
+        Assert.True(sheet.Drum!.Shape.Wide >= sheet.Tiers[0].Shape.Wide + Usual.DrumMargin);
+        Assert.True(sheet.Box!.Width >= sheet.Drum!.Shape.Wide && sheet.Box!.Width >= sheet.Drum!.Shape.Deep && sheet.Box!.Height >= sheet.Height + Usual.BoxClearance);
         Assert.All(Footprint.Of(sheet), f => Assert.True(f.Height > sheet.Tiers[0].Tier.Height));
         Assert.Equal(4, Footprint.Of(sheet).Count);
     });

@@ -140,7 +140,7 @@ public sealed class BuildSheetTests
         Assert.Equal((60, 74), (sheet.Dessert, sheet.Coffee));
         Assert.Equal(1, sheet.Rods);
         // Of the whole height neither the drum, on which the bottom tier stands, nor the upper half of the top tier.
-        Assert.Equal(sheet.Height - (sheet.Tiers[^1].Finished.Height * 0.5m) - sheet.Drum.Thickness, sheet.RodLength);
+        Assert.Equal(sheet.Height - (sheet.Tiers[^1].Finished.Height * 0.5m) - sheet.Drum!.Thickness, sheet.RodLength);
         Assert.Equal(11, sheet.Supports);
         Assert.Equal(sheet.Batter.Millilitres, BuildSheet.Of(order.Tiers, order.Finish, CakeFigures.Usual).Batter.Millilitres);
     }

@@ -82,14 +82,6 @@ public sealed class ReachingTests
     public void Straight_cuts_are_a_rule_of_their_own() =>
         Assert.Equal(20, TierPortions.Count(new Round(In(8)), In(4), Cut.Coffee, CakeFigures.Usual with { PortionRule = PortionRule.Strips }));
 
-    [Fact]
-    public void Cupcakes_are_counted_one_each()
-    {
-        var cakes = new Cupcakes(30);
-        Assert.Equal((3, 1350.0, 900.0), (cakes.Trays, cakes.Batter.Millilitres, cakes.Icing.Millilitres));
-        Assert.Equal((0.40 * 2700) + 900, (double)cakes.Mass("vanilla", CakeFigures.Usual).Grams, 0.01);
-    }
-
     private static IEnumerable<List<Length>> AllStacks() => Enumerable.Range(1, (1 << Reaching.Sizes.Count) - 1)
         .Select(bits => Reaching.Sizes.Where((_, i) => (bits & (1 << i)) != 0).OrderDescending().ToList())
         .Where(s => s.Zip(s.Skip(1)).All(p => (p.First - p.Second).Inches is >= 2 and <= 4));

@@ -25,7 +25,8 @@ public sealed class SheetFileTests
               "special": { "outline": { "kind": "Rectangle", "wide": 355.6, "deep": 254 }, "dam": 10, "footBead": 10, "topBead": 8, "drip": 30 } },
             { "diameter": 228.6, "height": 78, "layers": 3, "sponge": "genoise", "filling": "lemon-curd", "colours": [{ "name": "Ivory", "share": 1 }],
               "special": { "outline": { "kind": "Petal", "wide": 228.6, "lobes": 8 }, "layerHeights": [20, 20, 26], "separator": 50, "paste": 4 } },
-            { "diameter": 152.4, "height": 152.4, "layers": 1, "colours": [{ "name": "Ivory", "share": 1 }], "special": { "outline": { "kind": "Sign", "wide": 152.4, "sign": "7" }, "isFalse": true } }
+            { "diameter": 152.4, "height": 152.4, "layers": 1, "colours": [{ "name": "Ivory", "share": 1 }], "special": { "outline": { "kind": "Sign", "wide": 152.4, "sign": "7" }, "isFalse": true } },
+            { "sponge": "chocolate", "colours": [{ "name": "Blush", "swatch": "#EAD0CC", "share": 1 }], "special": { "cupcakes": { "count": 30 } } }
           ]
         }
         """;
@@ -54,7 +55,7 @@ public sealed class SheetFileTests
         var sheet = WrittenSheet.Of(asked.Order, asked.Figures, asked.Choices);
         Assert.Equal(["slab", "petal", "sign"], sheet.Tiers.Select(t => t.Outline));
         Assert.Equal((254m, 50m, false), (sheet.Tiers[0].Deep, asked.Order.Tiers[1].Special!.Separator.Millimetres, sheet.Tiers[2].Eaten));
-        Assert.Equal("on site", sheet.Travels.Stacked);
+        Assert.Equal("on site", sheet.Travels!.Stacked);
     }
 
     [Theory]
@@ -111,7 +112,8 @@ public sealed class SheetFileTests
             Assert.All(problems, p => Assert.NotEqual("", p.Where + p.Value));
             if (asked is not null)
             {
-                Assert.Equal(asked.Order.Tiers.Count, JsonNode.Parse(SheetFile.Write(WrittenSheet.Of(asked.Order, asked.Figures, asked.Choices)))!["tiers"]!.AsArray().Count);
+                var sheet = JsonNode.Parse(SheetFile.Write(WrittenSheet.Of(asked.Order, asked.Figures, asked.Choices)))!;
+                Assert.Equal(asked.Order.Tiers.Count, sheet["tiers"]!.AsArray().Count + sheet["cupcakes"]!.AsArray().Count);
             }
         }, iter: 3000);
 

@@ -34,7 +34,7 @@ public sealed class WrittenSheetTests
         Close($"Z-{inches}-batter", tier.Pans.All);
         Close("Z-mass", Sheet.Totals.Cake);
         Close("Z-bc", Sheet.Tiers.Sum(t => t.Volumes.Icing));
-        Assert.Equal(CheckRow.Of("Z-drum").Numbers[0], (double)Sheet.Packed.Drum.Wide / 25.4, 6);
+        Assert.Equal(CheckRow.Of("Z-drum").Numbers[0], (double)Sheet.Packed!.Drum.Wide / 25.4, 6);
         Assert.Equal((60, 74), (Sheet.Totals.Portions.Dessert, Sheet.Totals.Portions.Coffee));
         Assert.Equal((48, 62), (Sheet.Totals.WithoutTop.Dessert, Sheet.Totals.WithoutTop.Coffee));
     }
@@ -93,7 +93,7 @@ public sealed class WrittenSheetTests
             Assert.Equal((double)sheet.Totals.Cake, (double)sheet.Tiers.Sum(t => t.Mass), 0.5);
             Assert.Equal(sheet.Totals.Portions.Coffee, sheet.Tiers.Sum(t => t.Portions.Coffee));
             Assert.Equal(sheet.Totals.Supports, sheet.Tiers.Sum(t => t.Carries?.Count ?? 0));
-            Assert.Equal(Enumerable.Range(1, inches.Length), sheet.Travels.Parts.SelectMany(p => p));
+            Assert.Equal(Enumerable.Range(1, inches.Length), sheet.Travels!.Parts.SelectMany(p => p));
             Assert.All(sheet.Tiers, t => Assert.Equal(t.Tier < inches.Length, t.Carries is not null));
             Assert.All(sheet.Looks, l => Assert.StartsWith("Look", l.Try, StringComparison.Ordinal));
         });

@@ -19,7 +19,7 @@ public sealed class StructureTests
         var loads = StackLoads.Of(Sheet, SupportKind.Dowel, TierBoard.Card);
         Assert.Equal([0, 1], loads.Select(l => l.Tier));
         Assert.Equal([6, 5], loads.Select(l => l.Supports.Count));
-        Assert.Equal(Sheet.Mass - Sheet.Tiers[0].Mass - (Sheet.Figures.BoardDensity * Sheet.Drum.Volume), loads[0].Carried);
+        Assert.Equal(Sheet.Mass - Sheet.Tiers[0].Mass - (Sheet.Figures.BoardDensity * Sheet.Drum!.Volume), loads[0].Carried);
         Assert.All(loads, l => Assert.Equal(l.Newtons, l.Each * l.Supports.Count, 9));
         Assert.All(loads, l => Assert.True(l.Factor > 100 && l.CrumbGives.Most > l.CrumbGives.Least));
     }

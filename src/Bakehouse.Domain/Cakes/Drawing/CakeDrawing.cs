@@ -13,21 +13,24 @@ namespace Bakehouse.Domain.Cakes.Drawing;
 public sealed record CakeDrawing(
     string Title, Extent Extent, Surround Surround, IReadOnlyList<Drawn> Lines, IReadOnlyList<KeyEntry> Key)
 {
-    /// <summary>From the front.</summary>
+    /// <summary>From the front; of cupcakes alone as <see cref="InBoxes"/>.</summary>
     /// <param name="inches">True if the shop names tiers in inches, false for centimetres.</param>
-    public static CakeDrawing Outside(BuildSheet sheet, bool inches) => new FrontView(sheet, inches).Outside();
+    public static CakeDrawing Outside(BuildSheet sheet, bool inches) => sheet.Stack.Count == 0 ? InBoxes(sheet, inches) : new FrontView(sheet, inches).Outside();
 
-    /// <summary>Left of the centre line from outside, right of it cut through.</summary>
-    public static CakeDrawing HalfCut(BuildSheet sheet, bool inches) => new HalfCutView(sheet, inches).Draw();
+    /// <summary>Left of the centre line from outside, right of it cut through; of cupcakes alone as <see cref="InBoxes"/>.</summary>
+    public static CakeDrawing HalfCut(BuildSheet sheet, bool inches) => sheet.Stack.Count == 0 ? InBoxes(sheet, inches) : new HalfCutView(sheet, inches).Draw();
 
-    /// <summary>Each tier that carries another, from above, the bottom one first, with its supports.</summary>
-    public static CakeDrawing FromAbove(BuildSheet sheet, bool inches) => new AboveView(sheet, inches).Draw();
+    /// <summary>Each tier that carries another, from above, the bottom one first, with its supports; of cupcakes alone as <see cref="InBoxes"/>.</summary>
+    public static CakeDrawing FromAbove(BuildSheet sheet, bool inches) => sheet.Stack.Count == 0 ? InBoxes(sheet, inches) : new AboveView(sheet, inches).Draw();
 
-    /// <summary>The bottom tier from above, without words, to be drawn at a pixel a centimetre.</summary>
-    public static CakeDrawing Outline(BuildSheet sheet) => new AboveView(sheet, true).Outline();
+    /// <summary>The bottom tier from above, or a box of cupcakes, without words, to be drawn at a pixel a centimetre.</summary>
+    public static CakeDrawing Outline(BuildSheet sheet) => sheet.Stack.Count == 0 ? new CupcakeView(sheet, true).Outline() : new AboveView(sheet, true).Outline();
 
     /// <summary>Outline only, to be drawn at a pixel a centimetre: heads of rows, offers, stops.</summary>
-    public static CakeDrawing Mini(BuildSheet sheet) => new FrontView(sheet, true).Mini();
+    public static CakeDrawing Mini(BuildSheet sheet) => sheet.Stack.Count == 0 ? new CupcakeView(sheet, true).Mini() : new FrontView(sheet, true).Mini();
+
+    /// <summary>The cupcakes that stand beside, in their boxes from above. The sheet must have some.</summary>
+    public static CakeDrawing InBoxes(BuildSheet sheet, bool inches) => new CupcakeView(sheet, inches).Draw();
 }
 
 /// <summary>The rectangle that encloses a drawing, in millimetres.</summary>

@@ -39,7 +39,7 @@ internal sealed class Stack
     {
         Inches = inches;
         var foot = 0.0;
-        foreach (var build in sheet.Tiers)
+        foreach (var build in sheet.Stack)
         {
             var tier = new StandingTier(
                 build,

@@ -28,7 +28,7 @@ public sealed class ReplyWords(Shop shop, LocalDate today)
         [
             when is { } at ? words.Spoken(at, today) : day is { } date ? words.LongDay(date, today) : "",
             form.Count.Length > 0 ? $"{form.Count} {(form.Cut == Cut.Dessert ? "dessert portions" : "portions with coffee")}" : "",
-            tiers.Count == 0 ? "" : tiers.All(t => t.Shape is Round) ? $"{words.Build(tiers)} {(words.Inches ? "inches" : "cm")}" : string.Join(" on ", tiers.Reverse().Select(words.Tier)),
+            TierNames.Build(tiers, stack => stack.All(t => t.Shape is Round) ? $"{words.Build(stack)} {(words.Inches ? "inches" : "cm")}" : string.Join(" on ", stack.Reverse().Select(words.Tier))),
             flavour,
             when is not null && form.Way == Way.Deliver ? "delivered" : "",
         ];

@@ -29,7 +29,7 @@ internal static class Golden
         ("Z-load", r => r.Holds(Newtons)),
         ("Z-per", r => r.Holds(Newtons / Sheet.Tiers[0].Supports!.Count)),
         ("Z-sf", r => r.Holds(SupportKind.Dowel.Carries(Length.FromMillimetres(101.6m)) / (Newtons / Sheet.Tiers[0].Supports!.Count))),
-        ("Z-drum", r => r.Is(Sheet.Drum.Diameter.Inches)),
+        ("Z-drum", r => r.Is(Sheet.Drum!.Diameter.Inches)),
         ("Z-lift", r => r.Holds(Lifting.Index((double)Sheet.Cake.Kilograms, Lift.FromBench(r.In("W"))))),
     ];
 
