@@ -1,6 +1,7 @@
 namespace Bakehouse.Book.Tests.Entries;
 
 using Bakehouse.Book.Entries;
+using Bakehouse.Book.Reading;
 using Bakehouse.Domain.Freezer;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Slips;
@@ -56,6 +57,8 @@ public sealed class SparesEntryTests
 
         Assert.Equal(AnswerKind.Accepted, (await disk.Enter(new TakeBackSlip(BookOnDisk.NewId(), "ines", "counter", told.Id))).Kind);
         Assert.Equal(7, EightInch(disk));
+        var log = await disk.Book.Log(disk.Book.State.Orders.Single().Id, TestContext.Current.CancellationToken);
+        Assert.Equal([(CakeDeed.Spared, "ines", bake), (CakeDeed.ToldBack, "ines", bake)], log.Where(l => l.Deed is CakeDeed.Spared or CakeDeed.ToldBack).Select(l => (l.Deed, l.Person, l.Step)));
     }
 
     [Fact]

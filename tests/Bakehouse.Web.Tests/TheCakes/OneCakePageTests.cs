@@ -61,6 +61,17 @@ public sealed class OneCakePageTests : BunitContext
         static void Back(IRenderedComponent<OneCakePage> page) => page.FindAll("button").First(b => b.TextContent.Trim() == "Not handed over after all").Click();
     }
 
+    [Fact]
+    public void What_went_wrong_is_told_among_what_was_done()
+    {
+        var bake = new StepKey(order.Id, order.Tiers[0].Id, "bake", 1).ToString();
+        book.Lines = [new CakeLine(Cakes.Now, "petra", CakeDeed.Cracked, bake, "", null, ""), new CakeLine(Cakes.Now, "petra", CakeDeed.ToldBack, bake, "", null, ""), new CakeLine(Cakes.Now, "petra", CakeDeed.Spared, bake, "", null, "")];
+        var told = Open().FindAll("#log li").Select(l => l.TextContent.Trim()).ToList();
+        Assert.EndsWith("cracked or sunk, spares from the freezer taken", told[0], StringComparison.Ordinal);
+        Assert.EndsWith("what went wrong taken back", told[1], StringComparison.Ordinal);
+        Assert.EndsWith("cracked or sunk, baked again", told[2], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Half cut", "cut in half")]
     [InlineData("Outside", "from the front")]
