@@ -53,7 +53,18 @@ internal sealed class CardReader(WhatRings state, Shop shop)
             Waits(key.Operation, step), StepCard.Of(key.Operation), [.. Clean(step), .. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
     }
 
-    private IEnumerable<string> Clean(string step) => DangerWords.Clean(state.Book, [step]) is { } words ? [words] : [];
+    /// <summary>The clean-down before it; without one in the plan the bowl is washed all the same, since the plan knows only its own cakes.</summary>
+    private IEnumerable<string> Clean(string step)
+    {
+        if (DangerWords.Clean(state.Book, [step]) is { } words)
+        {
+            yield return words;
+        }
+        else if (state.Book.Week?.Steps.Any(s => s.Id == step && s is { Mix: not null, Avoid.Count: > 0 }) == true)
+        {
+            yield return "Begin with bowl and tools washed wet, whatever was in them";
+        }
+    }
 
     private string When(string step)
     {

@@ -29,6 +29,14 @@ public sealed class CleanDownTests
     }
 
     [Fact]
+    public void Without_a_clean_down_in_the_plan_the_card_asks_for_a_washed_bowl_all_the_same()
+    {
+        var buttercream = new StepKey(Kept.Id, null, "buttercream", 1).ToString();
+        Assert.Contains("Begin with bowl and tools washed wet, whatever was in them", Card(buttercream, At(8, 45)).Stops);
+        Assert.DoesNotContain(Card(new StepKey(Nutty.Id, null, "buttercream", 1).ToString(), At(8, 45)).Stops, s => s.Contains("washed wet", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_clean_down_stands_on_the_list_until_its_time_is_over()
     {
         Assert.Contains(View(At(8, 15)).Then, t => (t.Lead, t.Words) == ("08:30 Wren", "Clean 20 L bowl down wet"));
