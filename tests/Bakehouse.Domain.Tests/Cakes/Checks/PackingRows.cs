@@ -13,6 +13,7 @@ internal static class PackingRows
     [
         ("P-CSQ*", Circles),
         .. new[] { 1, 2, 3, 4, 5, 9 }.Select(n => ($"P-BW1-20-{n}r", (Action<CheckRow>)Squares)),
+        .. new[] { "20x20-P1", "60x30-P1", "60x30-P3" }.Select(n => ($"P-HT-{n}", (Action<CheckRow>)Strip)),
         ("P-SHELF-2", r => Assert.Equal((int)r.In("n") - 1, Rounds.Place(24, 24, 8, 0, 0).Count)),
         ("P-SHELF-3", r =>
         {
@@ -53,6 +54,20 @@ internal static class PackingRows
 
         Assert.InRange(squares.Count, r.Numbers[0], r.Numbers[0] + 1);
         Assert.All(squares, s => Stand(floor, s));
+    }
+
+    // The boards of a whole sheet back on a strip as wide: nobody needs less than the sheet, so we never say that they stand on less; our rows,
+    // which let no board lie behind a shorter one, need half as much again at most.
+    private static void Strip(CheckRow r)
+    {
+        var strip = r.Id["P-HT-".Length..];
+        var wide = int.Parse(strip.Split('x')[0], CultureInfo.InvariantCulture);
+        List<Piece> boards = [.. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Cakes", "Checks", "strips.csv")).Skip(1).Select(l => l.Split(',')).Where(l => l[0] == strip)
+            .Select(l => new Piece(int.Parse(l[1], CultureInfo.InvariantCulture), int.Parse(l[2], CultureInfo.InvariantCulture), IsRound: false))];
+        Assert.Equal(r.Numbers[0] * wide, boards.Sum(b => b.Area), 1e-9);
+        var least = Enumerable.Range(1, 2 * (int)r.Numbers[0]).First(h => Layouts.Fit(new Floor(wide, h), boards));
+        Assert.InRange(least, r.Numbers[0], 1.5 * r.Numbers[0]);
+        Stand(new Floor(wide, least), boards);
     }
 
     private static void Stand(Floor floor, List<Piece> pieces)
