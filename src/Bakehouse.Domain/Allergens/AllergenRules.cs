@@ -43,6 +43,11 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
     /// <summary>Words to choose from at the counter.</summary>
     public IEnumerable<string> Words => Legal.Entries.Select(e => e.Word).Concat(Others.Select(o => o.Id));
 
+    /// <summary>What can be ticked at the counter: what is told most often first, then the rest of the list and the shop's own.</summary>
+    public IEnumerable<string> AtCounter => Often.Union(Words, StringComparer.Ordinal);
+
+    private static readonly string[] Often = ["wheat", "egg", "milk", "nuts", "peanuts", "sesame", "soya", KnownAllergens.Sulphites];
+
     /// <summary>Ids that a word of the counter covers; empty for a word that nobody knows.</summary>
     public IReadOnlyList<string> Covered(string word) =>
         Others.FirstOrDefault(o => Same(o.Id, word) || Same(o.Name, word)) is { } own ? [own.Id] : KnownAllergens.Covered(word);

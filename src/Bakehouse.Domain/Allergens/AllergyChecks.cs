@@ -29,8 +29,8 @@ public static class AllergyChecks
     /// <summary>The customer's own words that nobody has judged, in a shop that keeps no recipes yet.</summary>
     public static IEnumerable<Problem> Words(Order order) => Stages.IsTaken(order.Stage) && order.Allergies.MustBeJudged ? [Of(Weighing.NotJudged(order.Allergies.Words.Trim()))] : [];
 
-    /// <summary>What must be known or changed before it can be taken.</summary>
-    public static IReadOnlyList<Weighed> ToDo(Order order, Cookbook recipes, Shop shop) => [.. Weighed(order, recipes, shop).Where(w => w.Verdict >= Verdict.NotKnown)];
+    /// <summary>What must be known or changed before it can be taken. That nothing was said at all, the order's own checks tell.</summary>
+    public static IReadOnlyList<Weighed> ToDo(Order order, Cookbook recipes, Shop shop) => [.. Weighed(order, recipes, shop).Where(w => w.Verdict >= Verdict.NotKnown && w.Told.Length > 0)];
 
     private static Problem Of(Weighed weighed) => new("Allergies", weighed.Told, weighed.Reason, weighed.Try);
 

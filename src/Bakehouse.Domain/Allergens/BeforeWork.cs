@@ -11,7 +11,7 @@ using Bakehouse.Domain.Shops;
 /// </summary>
 public static class BeforeWork
 {
-    private static readonly HashSet<string> Making = new(StringComparer.Ordinal) { "mix", "filling", "buttercream", "colour", "fill", "crumb", "coat", "stack", "decorate", "pipe", "box" };
+    private static readonly HashSet<string> Making = new(StringComparer.Ordinal) { "mix", "filling", "buttercream", "colour", "fill", "crumb", "coat", "cover", "drip", "stack", "decorate", "pipe", "box" };
 
     /// <summary>True for a step after which nothing is made any more: the cake is boxed, taken out or gone.</summary>
     public static bool Leaves(string operation) => operation is "box" or "leavefridge" or "handover" or "deliver";

@@ -39,7 +39,8 @@ public sealed record CakeContents(IReadOnlyList<TierContents> Tiers, Contents Wh
 
     private static TierContents Of(CakeTier tier, IReadOnlyList<CakePart> parts, Cookbook book, AllergenRules rules)
     {
-        var made = parts.Select(p => (Part: p, Recipe: book.Recipe(p.Recipe))).ToList();
+        // Of whole nuts nobody has said which: a recipe of that name in an older cookbook would assume one.
+        var made = parts.Select(p => (Part: p, Recipe: p.Recipe == Dangers.Topping.WholeNuts ? null : book.Recipe(p.Recipe))).ToList();
         List<RecipePart> known = [.. made.Where(m => m.Recipe is not null).Select(m => new RecipePart(m.Recipe!, m.Part.Mass.Grams > 0 ? m.Part.Mass : book.Total(m.Recipe!)))];
         List<string> missing = [.. made.Where(m => m.Recipe is null).Select(m => m.Part.Name)];
         var contents = Contents.Together([Contents.Of(known, book, rules), .. missing.Select(m => Contents.NoRecipe(m, rules))]);

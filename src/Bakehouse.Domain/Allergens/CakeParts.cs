@@ -49,7 +49,7 @@ public static class CakeParts
     /// <summary>What is eaten of the things on top; where on the cake they lie nobody has said, so they count for each tier.</summary>
     private static IEnumerable<CakePart> OnTop(Order order) => (order.OnTop?.Toppings ?? [])
         .Select(t => Topping.Of(t.Topping)).OfType<Topping>().Where(t => t.Use == ToppingUse.Edible)
-        .Select(t => new CakePart(t.Id, $"{t.Name} (recipe {t.Id})", Mass.FromGrams(0)));
+        .Select(t => new CakePart(t.Id, t.Kinds.Count > 0 ? $"{t.Name}, not said which" : $"{t.Name} (recipe {t.Id})", Mass.FromGrams(0)));
 
     private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, CakeFigures figures)
     {
@@ -67,12 +67,12 @@ public static class CakeParts
 
         if (build.Paste is { } sheet)
         {
-            parts.Add(new CakePart(Paste, "Sugar paste", sheet.OnCake));
+            parts.Add(new CakePart(Paste, $"Sugar paste (recipe {Paste})", sheet.OnCake));
         }
 
         if (build.Drip > Volume.Zero)
         {
-            parts.Add(new CakePart(Drip, "Drip", figures.DripDensity * build.Drip));
+            parts.Add(new CakePart(Drip, $"Drip (recipe {Drip})", figures.DripDensity * build.Drip));
         }
 
         return parts;

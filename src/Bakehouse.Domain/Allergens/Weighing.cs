@@ -40,7 +40,7 @@ public static class Weighing
 
         return answer.Avoid.Count > 0
             ? [.. answer.Avoid.Select(word => One(word, answer.Told, cake.Whole, rules)), .. answer.MustBeJudged ? [NotJudged(answer.Words.Trim())] : (Weighed[])[]]
-            : [NoSuchWord(answer.Words.Trim(), answer.Told, rules)];
+            : answer.Words.Trim().Length == 0 ? [NothingSaid] : [NoSuchWord(answer.Words.Trim(), answer.Told, rules)];
     }
 
     private static Weighed One(string word, CustomersWord told, Contents whole, AllergenRules rules)
@@ -102,7 +102,13 @@ public static class Weighing
     internal static Weighed NotJudged(string words) =>
         new(Problem.Shown(words), Verdict.NotKnown, "Nobody has said yet whether these words name something that is not ticked.", "Ask the customer, tick everything that must be avoided, then say that nothing else is in the words.");
 
-    private static Weighed NoSuchWord(string word, CustomersWord told, AllergenRules rules) => told == CustomersWord.Dislike
+    /// <summary>"Avoid" is chosen and nobody has said what.</summary>
+    private static Weighed NothingSaid { get; } =
+        new("", Verdict.NotKnown, "Nobody has said yet what must be avoided.", "Ask, and tick each thing, or write it in the customer's words.");
+
+    private static Weighed NoSuchWord(string word, CustomersWord told, AllergenRules rules) => AllergyWords.In(word, rules) is { Count: > 0 } known
+        ? new(Problem.Shown(word), told == CustomersWord.Dislike ? Verdict.Note : Verdict.NotKnown, $"Not ticked yet: {string.Join(", ", known.SelectMany(k => k.Buttons).Distinct(StringComparer.Ordinal))}.", "Tick what covers the words, then judge them yourself.")
+        : told == CustomersWord.Dislike
         ? new(word, Verdict.Note, "It is not on the list of allergens: nobody has looked for it in the recipes.", "Look at the recipes yourself.")
         : new(word, Verdict.NotKnown, "It is not on the list of allergens: nobody has looked for it in the recipes.", $"Choose what it is ({string.Join(", ", rules.Words)}), or keep the day only until the owner has added it under Shop and the packs are read for it.");
 }

@@ -43,7 +43,7 @@ public sealed record Caution(string First, string Says, params IReadOnlyList<str
     private static IEnumerable<Caution> Kitchen(Order order, Shop shop, Cookbook recipes) =>
         BeforeWork.MustBeReadBack(order) && EaterQuestions.Contents(order, shop, recipes) is { } cake
             ? Weighing.Of(order.Allergies, cake, shop.Allergens).Where(w => w.Verdict is Verdict.Note or Verdict.WithControls)
-                .Select(w => new Caution($"Avoid {w.Told}:", $"{w.Reason} {w.Try}", ["mix", "filling", "buttercream", "colour", "fill", "crumb", "coat", .. Built]))
+                .Select(w => new Caution($"Avoid {w.Told}:", $"{w.Reason} {w.Try}", ["mix", "filling", "buttercream", "colour", "fill", "crumb", "coat", "cover", "drip", .. Built]))
             : [];
 
     private static IEnumerable<Caution> Flowers(Order order) => order.OnTop?.Flowers is not { } flowers ? []

@@ -79,6 +79,11 @@ public static class OnTopChecks
             yield return new Problem(Field, topping.Name, $"{topping.Name} never goes on a cake. {topping.Why}", "Take what is sold as food, with its list of ingredients, or leave it off.");
         }
 
+        if (topping.Kinds.Count > 0)
+        {
+            yield return new Problem(Field, topping.Name, $"{topping.Name} are asked for, and nobody has said which. Each kind is an allergen of its own.", "Ask which, and choose it. Until then the day can be kept.");
+        }
+
         if (topping.Id == "cocktail-sticks" && eaters?.SmallChildren == true)
         {
             yield return new Problem(Field, topping.Name, "Small children eat this cake, and sticks are too thin to be seen (common practice, no source).", "Take flags on thick picks, or leave them off.");

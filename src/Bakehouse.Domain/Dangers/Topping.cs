@@ -20,8 +20,15 @@ public enum ToppingUse
 /// <param name="Picks">Picks that go into the cake with one piece.</param>
 /// <param name="Wires">Wires in one piece.</param>
 /// <param name="Why">For what never goes on food: why.</param>
-public sealed record Topping(string Id, string Name, ToppingUse Use, bool Chokes = false, bool NeedsFridge = false, int Picks = 0, int Wires = 0, string Why = "")
+/// <param name="KindOf">Id of what it is one kind of; "" for what is chosen by itself.</param>
+public sealed record Topping(string Id, string Name, ToppingUse Use, bool Chokes = false, bool NeedsFridge = false, int Picks = 0, int Wires = 0, string Why = "", string KindOf = "")
 {
+    /// <summary>The id of whole nuts of which nobody has said the kind: each kind is an allergen of its own, so none is ever assumed.</summary>
+    public const string WholeNuts = "whole-nuts";
+
+    /// <summary>What can be chosen of it once it is chosen; empty if it is one thing only.</summary>
+    public IReadOnlyList<Topping> Kinds => [.. All.Where(t => t.KindOf == Id)];
+
     /// <summary>What is told of glitters and dusts.</summary>
     public const string Caution = "“Non-toxic” and “for decoration only” are not food: only what is sold as food, with a list of ingredients on its pack, goes on.";
 
@@ -38,7 +45,10 @@ public sealed record Topping(string Id, string Name, ToppingUse Use, bool Chokes
         new("marshmallows", "Marshmallows", ToppingUse.Edible, Chokes: true),
         new("hard-sweets", "Hard sweets", ToppingUse.Edible, Chokes: true),
         new("popcorn", "Popcorn", ToppingUse.Edible, Chokes: true),
-        new("whole-nuts", "Whole nuts", ToppingUse.Edible, Chokes: true),
+        new(WholeNuts, "Whole nuts", ToppingUse.Edible, Chokes: true),
+        Nut("whole-almonds", "Whole almonds"), Nut("whole-hazelnuts", "Whole hazelnuts"), Nut("whole-walnuts", "Walnut halves"), Nut("whole-pecans", "Pecan halves"),
+        Nut("whole-cashews", "Whole cashews"), Nut("whole-brazil-nuts", "Whole Brazil nuts"), Nut("whole-pistachios", "Whole pistachios"), Nut("whole-macadamias", "Whole macadamias"),
+        Nut("whole-peanuts", "Whole peanuts"),
         new("whole-grapes-or-cherries", "Whole grapes or cherries", ToppingUse.Edible, Chokes: true),
         new("fresh-strawberries", "Fresh strawberries", ToppingUse.Edible, NeedsFridge: true),
         new("glitter-sold-as-food", "Glitter sold as food", ToppingUse.Edible),
@@ -57,4 +67,6 @@ public sealed record Topping(string Id, string Name, ToppingUse Use, bool Chokes
 
     /// <summary>The thing of that id, or null.</summary>
     public static Topping? Of(string id) => All.FirstOrDefault(t => t.Id == id);
+
+    private static Topping Nut(string id, string name) => new(id, name, ToppingUse.Edible, Chokes: true, KindOf: WholeNuts);
 }

@@ -9,7 +9,7 @@ internal sealed partial class CakeStepsMaker
 {
     private string Decorate()
     {
-        var coated = tiers.Select(t => Key(t.Tier.Id, Coated)).ToList();
+        var last = tiers.Select(t => LastOf(t.Tier)).ToList();
         var stacked = SeveralTiers ? Stack() : null;
         var minutes = Method.DecorMinutes(order.Decoration) * tiers.Sum(t => Math.Pow(Method.Outside(t.Tier), 0.8));
         var sittings = Math.Max(1, (int)Math.Ceiling(minutes / Method.LongestDecor));
@@ -17,7 +17,8 @@ internal sealed partial class CakeStepsMaker
         for (var i = 0; i < tiers.Count; i++)
         {
             var piece = ShelfRoom.OnBoard(tiers[i].Tier, OnDrum(i));
-            Wait(coated[i], stacked ?? decor[0], "coat", stacked is null ? "decorate" : "stack", piece, ShelfRoom.HeightCm([tiers[i].Tier]));
+            // A thin coat firms up like a full one.
+            Wait(Key(tiers[i].Tier.Id, last[i]), stacked ?? decor[0], last[i] == "crumb" ? "coat" : last[i], stacked is null ? "decorate" : "stack", piece, ShelfRoom.HeightCm([tiers[i].Tier]));
         }
 
         if (stacked is not null)
@@ -68,11 +69,10 @@ internal sealed partial class CakeStepsMaker
     /// <summary>Ages and clocks: sponge and coat keep so long (wishes); a filling with a use-by is hard; a clock counts from filling on.</summary>
     private void Keep(string handedOver)
     {
-        var coatKeeps = order.Finish == Finish.SemiNaked ? Method.SemiNakedKeeps : Method.CoatKeeps;
         foreach (var tier in tiers)
         {
-            var (fill, coat) = (Key(tier.Tier.Id, "fill"), Key(tier.Tier.Id, Coated));
-            ages.Add(new Age($"{coat}.keeps", coat, handedOver, coatKeeps, false));
+            var (fill, coat) = (Key(tier.Tier.Id, "fill"), Key(tier.Tier.Id, CoatOf(tier.Tier)));
+            ages.Add(new Age($"{coat}.keeps", coat, handedOver, CoatOf(tier.Tier) switch { "crumb" => Method.SemiNakedKeeps, "cover" => Method.PasteKeeps, _ => Method.CoatKeeps }, false));
             if (tier.Tier.IsFalse)
             {
                 continue;

@@ -48,12 +48,15 @@ internal sealed partial class CakeStepsMaker
         ShelfRoom.OnBoard(tier.Tier, onDrum),
         ShelfRoom.HeightCm([tier.Tier]));
 
+    /// <summary>After the crumb coat: the final one or sugar paste, then a drip, each where the tier has it.</summary>
     private void Coat(TierPlan tier, string crumb, Piece piece, int height)
     {
-        if (order.Finish != Finish.SemiNaked)
+        var (from, before) = (crumb, "crumb");
+        foreach (var next in new[] { CoatOf(tier.Tier), LastOf(tier.Tier) }.Distinct().Where(o => o != "crumb"))
         {
-            var coat = Add(tier.Tier.Id, "coat", Method.OperationOf("coat").Minutes * Math.Pow(Method.Outside(tier.Tier), 0.8));
-            Wait(crumb, coat, "crumb", "coat", piece, height);
+            var step = Add(tier.Tier.Id, next, Method.OperationOf(next).Minutes * Math.Pow(Method.Outside(tier.Tier), 0.8));
+            Wait(from, step, before, next, piece, height);
+            (from, before) = (step, next);
         }
     }
 

@@ -31,7 +31,10 @@ internal sealed partial class CakeStepsMaker
     private bool SeveralTiers => tiers.Count > 1;
 
     /// <summary>The operation that gives a tier its last coat.</summary>
-    private string Coated => order.Finish == Finish.SemiNaked ? "crumb" : "coat";
+    private string CoatOf(CakeTier tier) => tier.Special?.Paste is not null ? "cover" : order.Finish == Finish.SemiNaked ? "crumb" : "coat";
+
+    /// <summary>The last thing that is done to a tier by itself.</summary>
+    private string LastOf(CakeTier tier) => tier.Special is { Drip.Millimetres: > 0 } ? "drip" : CoatOf(tier);
 
     public CakeSteps Make()
     {

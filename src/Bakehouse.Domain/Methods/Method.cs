@@ -54,6 +54,9 @@ public static class Method
     /// <summary>A semi-naked cake dries sooner: 24 h; a wish.</summary>
     public const int SemiNakedKeeps = Day;
 
+    /// <summary>Under sugar paste it keeps longer: 5 days; a wish.</summary>
+    public const int PasteKeeps = 5 * Day;
+
     /// <summary>A cake is at its best if it was filled at most so many minutes before the handover: 36 h; a wish.</summary>
     public const int FreshFromFilling = 36 * 60;
 
@@ -72,6 +75,8 @@ public static class Method
         new("fill", "Fill", Skills.Coat, 14, Growth.Filling, Tools: ["turntable"]),
         new("crumb", "Crumb coat", Skills.Coat, 7, Growth.Outside, Tools: ["turntable"]),
         new("coat", "Final coat", Skills.Coat, 20, Growth.Outside, Tools: ["turntable"]),
+        new("cover", "Cover", Skills.Coat, 25, Growth.Outside, Tools: ["bench"]),
+        new("drip", "Drip", Skills.Decorate, 15, Growth.Outside, Tools: ["turntable"]),
         new("stack", "Stack", Skills.Coat, 0, Growth.Tiers, 20, Tools: ["bench"]),
         new("decorate", "Décor", Skills.Decorate, 15, Growth.Outside, Tools: ["turntable"]),
         new("pipe", "Pipe", Skills.Decorate, 0, Growth.Fixed, PipeMinutes(Orders.Decoration.Simple), Tools: ["bench"]),
@@ -138,6 +143,14 @@ public static class Method
         new("pipe", "box", "The swirl sets before it is boxed.", new WaitIn("fridge", 15, Day), new WaitIn("cool", 15, Day), new WaitIn("bench", 15, 60)),
         new("fill", "crumb", "It settles, so that no air pushes the coat off later.", new WaitIn("fridge", 30, Day)),
         new("crumb", "coat", "The crumb coat must be set, or crumbs come through.", new WaitIn("fridge", 30, Day), new WaitIn("freezer", 15, 60)),
+        new("crumb", "cover", "The coat under it must be set, or the paste bulges.", new WaitIn("fridge", 30, Day), new WaitIn("freezer", 15, 60)),
+        new("cover", "stack", "The paste needs a skin, or every finger shows.", new WaitIn("cool", 120, 2 * Day), new WaitIn("fridge", 120, 2 * Day)),
+        new("cover", "decorate", "The paste needs a skin, or every finger shows.", new WaitIn("cool", 120, 2 * Day), new WaitIn("fridge", 120, 2 * Day)),
+        new("cover", "drip", "The paste needs a skin, or every finger shows.", new WaitIn("cool", 120, 2 * Day), new WaitIn("fridge", 120, 2 * Day)),
+        new("coat", "drip", "On a cold coat the drip stops where it should.", new WaitIn("fridge", 30, Day), new WaitIn("freezer", 15, 60)),
+        new("crumb", "drip", "On a cold coat the drip stops where it should.", new WaitIn("fridge", 30, Day), new WaitIn("freezer", 15, 60)),
+        new("drip", "stack", "The drip sets, and the tier is cold through before it carries anything.", new WaitIn("fridge", 120, 2 * Day)),
+        new("drip", "decorate", "The drip sets before hands touch it.", new WaitIn("fridge", 120, 2 * Day)),
         new("coat", "stack", "At least two hours cold before it carries anything.", new WaitIn("fridge", 120, 2 * Day)),
         new("coat", "decorate", "At least two hours cold before hands touch it.", new WaitIn("fridge", 120, 2 * Day)),
         new("stack", "decorate", "Decor comes after stacking: nothing is spoilt by it.", new WaitIn("fridge", 0, Day), new WaitIn("bench", 0, 30)),

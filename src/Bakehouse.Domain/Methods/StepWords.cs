@@ -34,7 +34,7 @@ public static class StepWords
             "buttercream" => $"Buttercream {Litres(size)}",
             "turnout" or "wrap" => tiers[0].StandsBeside ? Capital(tiers[0].Sponge) : $"{Capital(tiers[0].Sponge)}, {Count(tiers.Sum(t => t.Layers), "layer")}",
             "fill" => Joined(tiers.Select(t => FillingOf(t.Filling))),
-            "coat" or "colour" or "pipe" => Joined(tiers.SelectMany(t => t.Colours.Select(c => c.Name))),
+            "coat" or "colour" or "cover" or "pipe" => Joined(tiers.SelectMany(t => t.Colours.Select(c => c.Name))),
             "stack" => Count(tiers.Count, "tier"),
             "decorate" => order.Inscription.Length > 0 ? $"“{order.Inscription}”" : $"{order.Decoration} décor",
             "box" when tiers.Count > 0 && tiers[0].Special?.Cupcakes is { } cupcakes => $"Boxes {Cakes.CupcakeBox.Said(Cakes.CupcakeBox.For(cupcakes.Count))}",

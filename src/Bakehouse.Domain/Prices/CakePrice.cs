@@ -12,6 +12,12 @@ using Bakehouse.Domain.Shops;
 /// <param name="Missing">What nobody has given a price for, in words; then neither price by cost nor floor is known.</param>
 public sealed record CakePrice(CakeCost Cost, decimal? Listed, IReadOnlyList<string> Missing)
 {
+    /// <summary>What makes up the listed price, before its least price and step.</summary>
+    public IReadOnlyList<PriceLine> Lines { get; init; } = [];
+
+    /// <summary>What the list has no price for, in words; it is then asked by cost and mark-up.</summary>
+    public IReadOnlyList<string> Unlisted { get; init; } = [];
+
     /// <summary>The least that may be asked without a reason; null while it is not known.</summary>
     public decimal? Floor => Missing.Count == 0 ? Cost.Floor : null;
 
@@ -32,8 +38,16 @@ public sealed record CakePrice(CakeCost Cost, decimal? Listed, IReadOnlyList<str
 
         var cost = CakeCost.Of(order, sheet, book, PlannedHands.Minutes(CakeSteps.Of(order, shop)), prices.Rates());
         string[] cut = [.. sheet.Supports > 0 && prices.SupportEach is null ? ["supports"] : Array.Empty<string>(), .. sheet.Rods > 0 && prices.RodEach is null ? ["centre rod"] : Array.Empty<string>(), .. sheet.Beside.Count > 0 && prices.CupcakePack is null ? ["case and box for a cupcake"] : Array.Empty<string>()];
-        var portions = sheet.Stack.Count == 0 ? 0 : Math.Max(1, sheet.Stack.Sum(t => t.Portions(order.Portions.Cut)));
-        return new CakePrice(cost, prices.List.Price(portions, sheet.Beside.Sum(t => t.Dessert), order.Portions.Cut, order.Finish, order.Decoration), [.. prices.Unsaid(), .. cost.Unpriced, .. cut]);
+        var listed = ByTheList(order, sheet);
+        return new CakePrice(cost, prices.List.Price(listed), [.. prices.Unsaid(), .. cost.Unpriced, .. cut]) { Lines = prices.List.Lines(listed), Unlisted = prices.List.Portions.Count == 0 ? [] : prices.List.Unlisted(listed) };
+    }
+
+    private static ListedCake ByTheList(Order order, BuildSheet sheet)
+    {
+        List<CakeTier> stack = [.. order.Tiers.Where(t => !t.StandsBeside)];
+        return new ListedCake(
+            stack.Count == 0 ? 0 : Math.Max(1, sheet.Stack.Sum(t => t.Portions(order.Portions.Cut))), order.Portions.Cut, order.Finish, order.Decoration,
+            stack.Count(t => t.IsFalse), stack.Count(t => t.Special is { Drip.Millimetres: > 0 }), stack.Any(t => t.Special?.Paste is not null), sheet.Beside.Sum(t => t.Dessert));
     }
 }
 
@@ -53,7 +67,7 @@ public static class FloorPrice
         }
 
         var stood = before?.Price == agreed && CakePrice.Of(before, book, shop)?.Floor >= floor;
-        return stood ? null : PriceList.Below(agreed.Amount, price.Cost) is { } problem ? problem with { Try = problem.Try.TrimEnd('.') + ", or write down why it is under the floor." } : null;
+        return stood ? null : PriceList.Below(agreed.Amount, price.Cost, price.Asked ?? price.Cost.Price, Cash.Sign(shop.Settings.Country)) is { } problem ? problem with { Try = problem.Try.TrimEnd('.') + ", or write down why it is under the floor." } : null;
     }
 }
 

@@ -18,6 +18,10 @@ public static class Cash
     /// <summary>Decimals of the coin: 2 in most currencies.</summary>
     public const int Places = 2;
 
+    /// <summary>The sign of a country's money, as it stands before an amount.</summary>
+    /// <param name="country">By ISO 3166-1, two letters.</param>
+    public static string Sign(string country) => country switch { "GB" => "£", "IE" => "€", "ZA" => "R", _ => "$" };
+
     /// <summary>An amount in whole coins.</summary>
     public static decimal Rounded(decimal amount, CashRounding rounding = CashRounding.HalfUp, int places = Places) =>
         decimal.Round(amount, places, rounding == CashRounding.HalfUp ? MidpointRounding.AwayFromZero : MidpointRounding.ToEven);

@@ -19,6 +19,8 @@ internal static class StarterIngredients
         Of("brown-sugar", "Brown sugar", "brown sugar", IngredientKind.Sugar, "19334", [], ("cup, packed", 220), ("cup, loose", 145)),
         Of("honey", "Honey", "honey", IngredientKind.Sugar, "19296", [], ("cup", 339)),
         Of("maple-syrup", "Maple syrup", "maple syrup", IngredientKind.Sugar, "19353", [], ("cup", 315)),
+        Of("corn-syrup", "Corn syrup, light", "glucose syrup (maize)", IngredientKind.Sugar, "19350", [], ("cup", 341), ("tbsp", 22)),
+        Of("gelatine", "Gelatine, powdered", "beef gelatine", IngredientKind.Other, "19177", [], ("envelope, 1 tbsp", 7)),
         Of("butter", "Butter, unsalted", "butter", IngredientKind.Fat, "01145", ["milk"], ("cup", 227), ("tbsp", 14.2m), ("stick", 113)),
         Of("rapeseed-oil", "Rapeseed oil", "rapeseed oil", IngredientKind.Fat, "04582", [], ("cup", 218)),
         Of("shortening", "Shortening", "vegetable fat", IngredientKind.Fat, "04615", [], ("cup", 205)),
@@ -56,6 +58,14 @@ internal static class StarterIngredients
         Own("boiled-sweets", "Boiled sweets", "boiled sweets") with { MadeOf = [new("sugar", []), new("glucose syrup", [])] },
         Own("popcorn", "Popcorn", "popped maize"),
         Of("whole-almonds", "Almonds, whole", "almonds", IngredientKind.Other, "12061", ["almonds"], ("cup", 143)),
+        Of("whole-hazelnuts", "Hazelnuts, whole", "hazelnuts", IngredientKind.Other, "12120", ["hazelnuts"], ("cup", 135)),
+        Of("whole-walnuts", "Walnut halves", "walnuts", IngredientKind.Other, "12155", ["walnuts"], ("cup", 100)),
+        Of("whole-pecans", "Pecan halves", "pecans", IngredientKind.Other, "12142", ["pecans"], ("cup", 99)),
+        Of("whole-cashews", "Cashews, whole, roasted", "cashews", IngredientKind.Other, "12586", ["cashews"], ("cup", 129)),
+        Of("whole-brazil-nuts", "Brazil nuts, whole", "Brazil nuts", IngredientKind.Other, "12078", ["brazil-nuts"], ("cup", 133)),
+        Of("whole-pistachios", "Pistachios, shelled", "pistachios", IngredientKind.Other, "12151", ["pistachios"], ("cup", 123)),
+        Of("whole-macadamias", "Macadamias, whole", "macadamias", IngredientKind.Other, "12131", ["macadamias"], ("cup", 134)),
+        Own("whole-peanuts", "Peanuts, whole", "peanuts", has: ["peanuts"]),
         Own("grapes", "Grapes, whole", "grapes"),
         Own("strawberries", "Strawberries", "strawberries"),
         Own("food-glitter", "Glitter, sold as food", "edible glitter") with { MadeOf = [new("acacia gum", []), new("colours: E555, E172", [])] },
@@ -67,6 +77,6 @@ internal static class StarterIngredients
     private static Ingredient Of(string id, string name, string label, IngredientKind kind, string ndb, IReadOnlyList<string> has, params IReadOnlyList<(string Measure, decimal Grams)> weights) =>
         new(id, 1, name, label, kind, [.. weights.Select(w => new KitchenWeight(w.Measure, w.Grams))], $"USDA SR28, NDB {ndb}", [new Pack("sample", AllergenFacts.Only(has))]);
 
-    private static Ingredient Own(string id, string name, string label, IngredientKind kind = IngredientKind.Other, decimal sulphites = 0) =>
-        new(id, 1, name, label, kind, [], "", [new Pack("sample", AllergenFacts.Only() with { SulphitesMgPerKg = sulphites })]);
+    private static Ingredient Own(string id, string name, string label, IngredientKind kind = IngredientKind.Other, decimal sulphites = 0, IReadOnlyList<string>? has = null) =>
+        new(id, 1, name, label, kind, [], "", [new Pack("sample", AllergenFacts.Only([.. has ?? []]) with { SulphitesMgPerKg = sulphites })]);
 }

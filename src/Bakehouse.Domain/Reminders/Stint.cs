@@ -58,8 +58,8 @@ public sealed record Stint(IReadOnlyList<Work> Works)
     {
         "mix" or "bake" or "turnout" or "wrap" or "filling" => BlockKind.Bake,
         "buttercream" or "colour" or "fill" => BlockKind.Fill,
-        "crumb" or "coat" => BlockKind.Coat,
-        "stack" or "decorate" or "pipe" => BlockKind.Decorate,
+        "crumb" or "coat" or "cover" => BlockKind.Coat,
+        "drip" or "stack" or "decorate" or "pipe" => BlockKind.Decorate,
         "box" or "leavefridge" or "handover" => BlockKind.Box,
         "deliver" or "return" => BlockKind.Drive,
         _ => throw new ArgumentOutOfRangeException(nameof(operation), operation, "No such operation."),

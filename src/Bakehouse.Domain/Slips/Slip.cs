@@ -60,5 +60,5 @@ public sealed record Slip(
     public static StepKey Again(StepKey load) => load with { Ordinal = load.Ordinal + Between };
 
     /// <summary>Operations after which something cools or sets.</summary>
-    public static IReadOnlySet<string> Sets { get; } = new HashSet<string>(StringComparer.Ordinal) { "fill", "crumb", "coat", "decorate", "pipe", "filling", "turnout", "bake" };
+    public static IReadOnlySet<string> Sets { get; } = new HashSet<string>(StringComparer.Ordinal) { "fill", "crumb", "coat", "cover", "drip", "decorate", "pipe", "filling", "turnout", "bake" };
 }

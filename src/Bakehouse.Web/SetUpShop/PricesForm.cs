@@ -41,6 +41,15 @@ public sealed class PricesForm
     /// <summary>Percent that rich decoration adds.</summary>
     public string Rich { get; set; } = "";
 
+    /// <summary>Each tier of foam.</summary>
+    public string FalseTier { get; set; } = "";
+
+    /// <summary>Each tier with a drip.</summary>
+    public string Drip { get; set; } = "";
+
+    /// <summary>Percent that sugar paste adds.</summary>
+    public string Paste { get; set; } = "";
+
     public IList<PackPriceForm> Packs { get; set; } = [];
 }
 

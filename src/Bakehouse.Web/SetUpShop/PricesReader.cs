@@ -30,7 +30,10 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
             Boxes = Sizes("box-prices", form.Boxes),
             Packs = [.. form.Packs.SelectMany(Pack), .. Unseen(form)],
         };
-        prices = prices with { List = new PriceList([.. form.Portions.SelectMany(Portions)], [.. Decoration(form)], Amount("least-price", form.Least) ?? 0, prices.Step) };
+        prices = prices with { List = new PriceList([.. form.Portions.SelectMany(Portions)], [.. Decoration(form)], Amount("least-price", form.Least) ?? 0, prices.Step)
+        {
+            FalseTier = Amount("false-tier-price", form.FalseTier), DripTier = Amount("drip-price", form.Drip), PasteShare = Percent("paste-share", form.Paste),
+        } };
         if (prices.LeastMarkUp > prices.MarkUp)
         {
             Wrong("least-mark-up", form.LeastMarkUp, "It is above the usual mark-up.", "Make it smaller, or the mark-up larger.");
@@ -60,12 +63,15 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
             Portions = [.. Enum.GetValues<Finish>().Select(f => new PortionPriceForm { Finish = f, Dessert = Coins(Each(p, f, Cut.Dessert)), Coffee = Coins(Each(p, f, Cut.Coffee)) })],
             Medium = Say(Added(p, Bakehouse.Domain.Orders.Decoration.Medium)),
             Rich = Say(Added(p, Bakehouse.Domain.Orders.Decoration.Rich)),
+            FalseTier = Coins(p.List.FalseTier),
+            Drip = Coins(p.List.DripTier),
+            Paste = Say(p.List.PasteShare * 100),
             Packs = [.. book.Ingredients.OrderBy(i => i.Name, StringComparer.Ordinal).Select(i => PackForm(i, p.Packs.FirstOrDefault(k => k.Ingredient == i.Id)))],
         };
     }
 
     private static bool IsBlank(PricesForm f) => f.Packs.All(p => p.Grams.Trim().Length + p.Price.Trim().Length == 0) && f.Portions.All(p => p.Dessert.Trim().Length + p.Coffee.Trim().Length == 0)
-        && new[] { f.Wage, f.Overhead, f.Orders, f.MarkUp, f.LeastMarkUp, f.Support, f.Rod, f.Boards, f.Drums, f.Boxes, f.Least, f.Medium, f.Rich }.All(t => t.Trim().Length == 0);
+        && new[] { f.Wage, f.Overhead, f.Orders, f.MarkUp, f.LeastMarkUp, f.Support, f.Rod, f.Boards, f.Drums, f.Boxes, f.Least, f.Medium, f.Rich, f.FalseTier, f.Drip, f.Paste }.All(t => t.Trim().Length == 0);
 
     private static decimal? Each(ShopPrices prices, Finish finish, Cut cut) => prices.List.Portions.FirstOrDefault(r => r.Finish == finish && r.Cut == cut)?.Each;
 

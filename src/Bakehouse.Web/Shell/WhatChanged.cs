@@ -24,7 +24,7 @@ public static class WhatChanged
         ("How many", $"{o.Portions.Count} {(o.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}{(o.ShortTold > 0 ? $", told that {o.ShortTold} are missing" : "")}"),
         ("Guests", o.Guests is { } g ? $"{g.Invited}{(g.KeepsTop ? ", top tier kept" : "")}" : "not counted"),
         ("Tiers", string.Join("; ", o.Tiers.Reverse().Select(t => Tier(t, words)))),
-        ("Finish", o.Finish switch { Finish.SemiNaked => "semi-naked", Finish.Textured => "swirled or combed", _ => "smooth" }),
+        ("Finish", FinishWords.Say(o)),
         ("Decoration", o.Decoration.ToString().ToLowerInvariant()),
         ("On top", OnTopWords.Say(o.OnTop)),
         ("Allergies", Allergy.Say(o.Allergies)),

@@ -166,7 +166,7 @@ public sealed class Words
     public string Money(decimal amount) => $"{(amount < 0 ? "−" : "")}{Currency}{Math.Abs(amount).ToString("#,0.00", culture)}";
 
     /// <summary>The sign of the shop's money.</summary>
-    public string Currency => (shop?.Settings.Country ?? "GB") switch { "GB" => "£", "IE" => "€", "ZA" => "R", _ => "$" };
+    public string Currency => Domain.Prices.Cash.Sign(shop?.Settings.Country ?? "GB");
 
     /// <summary>At most two decimals, in the shop's culture.</summary>
     public string Number(decimal number) => number.ToString("0.##", culture);

@@ -38,9 +38,6 @@ public static class Builds
         ("Lemon", "#F6E9A6"), ("Peach", "#F3CDB0"), ("Lilac", "#D5C7E2"), ("Cocoa", "#7A4D38"), ("Navy", "#2B3F63"),
     ];
 
-    /// <summary>What may be left out; the words are the planner's.</summary>
-    public static IReadOnlyList<string> Allergens { get; } = ["wheat", "egg", "milk", "nuts", "peanuts", "sesame", "soya", "sulphites"];
-
     /// <summary>A build of plain tiers 10 cm high, to draw it and to count its portions.</summary>
     /// <param name="build">Diameters, top first.</param>
     public static BuildSheet Sheet(IReadOnlyList<int> build, bool inches, CakeFigures figures) =>

@@ -9,7 +9,24 @@ public sealed partial class FormReader
 {
     private static readonly TierSpecial Plain = new();
 
-    private IReadOnlyList<CakeTier> Tiers(OrderForm form) => [.. form.Tiers.Select((t, i) => Tier(t, FieldNames.TierAt(i + 1))).Reverse()];
+    private IReadOnlyList<CakeTier> Tiers(OrderForm form) => [.. form.Tiers.Select((t, i) => Dressed(Tier(t, FieldNames.TierAt(i + 1)), form, i == 0)).Reverse()];
+
+    /// <summary>With sugar paste and drip as chosen for the cake; a tier that has its own keeps how thick it is and how far it runs.</summary>
+    private static CakeTier Dressed(CakeTier tier, OrderForm form, bool top)
+    {
+        if (tier.StandsBeside)
+        {
+            return tier;
+        }
+
+        var was = tier.Special ?? Plain;
+        var drips = form.Drip == Dripping.All || (form.Drip == Dripping.Top && top);
+        var special = was with { Paste = form.Paste ? was.Paste ?? Thick : null, Drip = !drips ? default : was.Drip > default(Length) ? was.Drip : Runs };
+        return special == Plain ? tier with { Special = null } : tier with { Special = special };
+    }
+
+    // 3 to 5 mm of paste are usual; a drip of about 4 cm looks like one on 10 cm (both common practice, no source).
+    private static readonly Length Thick = Length.FromMillimetres(4), Runs = Length.FromCentimetres(4);
 
     private CakeTier Tier(TierForm tier, string field)
     {

@@ -37,10 +37,19 @@ public sealed partial class OnTopFields
 
     private static string NameOf(ToppingForm topping) => Topping.Of(topping.Topping)?.Name ?? topping.Topping;
 
-    private static MarkKind MarkOf(ToppingForm topping) => Topping.Of(topping.Topping)?.Use switch { ToppingUse.Edible => MarkKind.InTime, ToppingUse.ContactOnly => MarkKind.Tight, _ => MarkKind.Late };
+    /// <summary>The kinds that it may be; empty for what is one thing only.</summary>
+    private static IReadOnlyList<Topping> KindsOf(ToppingForm topping) => Topping.Of(topping.Topping) is not { } chosen ? [] : chosen.KindOf.Length > 0 ? Topping.Of(chosen.KindOf)!.Kinds : chosen.Kinds;
+
+    /// <summary>What can still be put on; several kinds of one thing may lie side by side.</summary>
+    private IEnumerable<Topping> Choices(ToppingUse use) => Topping.All.Where(t => t.Use == use && t.KindOf.Length == 0 && Form.Toppings.All(f => f.Topping != t.Id));
+
+    private static MarkKind MarkOf(ToppingForm topping) => Topping.Of(topping.Topping) switch { { Kinds.Count: > 0 } => MarkKind.NotKnown, var chosen => OfUse(chosen?.Use) };
+
+    private static MarkKind OfUse(ToppingUse? use) => use switch { ToppingUse.Edible => MarkKind.InTime, ToppingUse.ContactOnly => MarkKind.Tight, _ => MarkKind.Late };
 
     private static string Says(ToppingForm topping) => Topping.Of(topping.Topping) switch
     {
+        { Kinds.Count: > 0 } => "ask which: each is an allergen of its own.",
         { Use: ToppingUse.ContactOnly } => "comes off before eating.",
         { Use: ToppingUse.Edible, NeedsFridge: true } => "eaten; needs the fridge.",
         { Use: ToppingUse.Edible } => "eaten; sold as food.",

@@ -69,6 +69,10 @@ public partial class OrderAnswer
     [Parameter]
     public EventCallback Again { get; set; }
 
+    /// <summary>Address of the page without its host, for links within it.</summary>
+    [Parameter]
+    public string Page { get; set; } = "";
+
     /// <summary>Null when there is nothing to take back.</summary>
     [Parameter]
     public Action? Undo { get; set; }
@@ -84,6 +88,34 @@ public partial class OrderAnswer
     /// <summary>The cake serves fewer than were asked for, and nobody was told; null where that is not so.</summary>
     [Parameter]
     public Serves? Few { get; set; }
+
+    /// <summary>A day is to be kept for a cake that would be late: it is asked first, whoever keeps it.</summary>
+    private bool asksLate;
+
+    /// <summary>No day makes it right: nothing is offered that would have to be refused.</summary>
+    private bool IsRefused => Against is { Verdict: Verdict.Refuse };
+
+    private string Take => Form.Number > 0 ? "Write the change"
+        : IsRefused ? "Take the order"
+        : Answer is { Wished: { Proof: not null, IsYes: false } } ? "Take it late"
+        : Answer is { Wished: { Budget: not null, IsYes: false } } ? "Take it all the same" : "Take the order";
+
+    private bool IsLate => Answer is { Wished: { IsYes: false, Proof: not null } or { IsYes: false, Budget: not null } };
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet() => asksLate &= IsLate;
+
+    private Task Keep()
+    {
+        asksLate = IsLate;
+        return asksLate ? Task.CompletedTask : Save.InvokeAsync(Stage.Kept);
+    }
+
+    private Task KeepLate()
+    {
+        asksLate = false;
+        return Save.InvokeAsync(Stage.Kept);
+    }
 
     private AnswerWords Says => new(Shop, Today);
 

@@ -7,6 +7,19 @@ using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
 
+/// <summary>Which tiers have a drip.</summary>
+public enum Dripping
+{
+    /// <summary>None.</summary>
+    None,
+
+    /// <summary>The top one.</summary>
+    Top,
+
+    /// <summary>Every one.</summary>
+    All,
+}
+
 /// <summary>What is typed on the order page, as typed; kept as the draft of this screen.</summary>
 public sealed class OrderForm
 {
@@ -58,6 +71,12 @@ public sealed class OrderForm
     public IList<TierForm> Tiers { get; set; } = [];
 
     public Finish Finish { get; set; }
+
+    /// <summary>Sugar paste over the crumb coat, instead of a final coat.</summary>
+    public bool Paste { get; set; }
+
+    /// <summary>Which tiers have a drip.</summary>
+    public Dripping Drip { get; set; }
 
     public Decoration Decoration { get; set; }
 
@@ -137,12 +156,16 @@ public sealed class OrderForm
     {
         HouseCake = cake.Name;
         Tiers = OwnIds([.. cake.Tiers.Reverse().Select(t => TierForm.Of(t, shop.Settings.Inches))]);
-        (Finish, Decoration) = (cake.Finish, cake.Decoration);
+        (Finish, Decoration, Paste, Drip) = (cake.Finish, cake.Decoration, IsPaste(cake.Tiers), DripOf(cake.Tiers));
         if (Count.Trim().Length == 0 && BuildSheet.Try(cake.Tiers, cake.Finish, CakeFigures.Of(shop)) is { } sheet)
         {
             Count = sheet.Portions(Cut).ToString(CultureInfo.InvariantCulture);
         }
     }
+
+    private static bool IsPaste(IReadOnlyList<CakeTier> tiers) => tiers.Any(t => t.Special?.Paste is not null);
+
+    private static Dripping DripOf(IReadOnlyList<CakeTier> tiers) => tiers.Count(t => t.Special is { Drip.Millimetres: > 0 }) switch { 0 => Dripping.None, 1 when tiers.Count > 1 => Dripping.Top, _ => Dripping.All };
 
     private static IList<TierForm> OwnIds(IList<TierForm> tiers)
     {
@@ -155,7 +178,7 @@ public sealed class OrderForm
     }
 
     /// <summary>What decides how much work it is and for when in the day, in one string to compare.</summary>
-    internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, KeepsTop = ByGuests && KeepsTop, Tiers, Finish, Decoration, Avoid, BeyondCapAgreed });
+    internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, KeepsTop = ByGuests && KeepsTop, Tiers, Finish, Paste, Drip, Decoration, Avoid, BeyondCapAgreed });
 
     /// <summary>All but who it is for, notes and the agreed price, in one string to compare: what drawing, price and answer go by.</summary>
     internal string Asked => Work + JsonSerializer.Serialize((object)new { Day, CutDay, CutHour, Address, Inscription, Allergies, AllergyWords, Told, JudgedWords, WiderAboveAgreed, ByGuests, Guests, Occasion, Serving, OnTop, Eaters });
@@ -201,6 +224,8 @@ public sealed class OrderForm
             ShortTold = order.ShortTold,
             Tiers = [.. order.Tiers.Reverse().Select(t => TierForm.Of(t, shop.Settings.Inches))],
             Finish = order.Finish,
+            Paste = IsPaste(order.Tiers),
+            Drip = DripOf(order.Tiers),
             Decoration = order.Decoration,
             Allergies = order.Allergies.Kind,
             Avoid = [.. order.Allergies.Avoid],

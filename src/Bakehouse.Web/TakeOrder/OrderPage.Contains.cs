@@ -14,14 +14,12 @@ public sealed partial class OrderPage
     /// <summary>Each thing told against what the cake contains; empty while nobody can weigh it.</summary>
     private IReadOnlyList<Weighed> Weighed => Contents is { } cake ? Weighing.Of(FormReader.Allergies(Form), cake, Shop.Allergens) : [];
 
-    /// <summary>What stands against taking it: what must be avoided and is in the cake as typed, or may be, or nobody knows, the worst of it; else what else can hurt; or null.</summary>
-    private Weighed? Against => Avoided ?? Stopped;
+    /// <summary>What stands against taking it: what must be avoided and is in the cake as typed, or may be, or nobody knows, the worst of it; else what else can hurt; else what nobody has read; or null.</summary>
+    private Weighed? Against => Avoided ?? Stopped ?? (Contents is { } cake && Tiers.Count > 0 ? Unread(cake) : null);
 
     private IReadOnlyList<Weighed> FromTheKitchen => [.. Weighed.Where(w => w.Verdict is Verdict.Note or Verdict.WithControls && w.Told.Length > 0)];
 
-    private Weighed? Avoided => Contents is { } cake && Tiers.Count > 0
-        ? Weighed.Where(w => w.Verdict >= Verdict.NotKnown && w.Told.Length > 0).MaxBy(w => w.Verdict) ?? Unread(cake)
-        : null;
+    private Weighed? Avoided => Contents is null || Tiers.Count == 0 ? null : Weighed.Where(w => w.Verdict >= Verdict.NotKnown && w.Told.Length > 0).MaxBy(w => w.Verdict);
 
     /// <summary>Whatever was told: nobody may promise a cake of which nobody knows what it contains.</summary>
     private Weighed? Unread(CakeContents cake)

@@ -49,7 +49,7 @@ public sealed partial class OrderPage
 
     private GuestBuild Build(Reached reached, Portions asked)
     {
-        var form = new OrderForm { Tiers = TierFields.Built(Form.Tiers, [.. reached.Diameters.Reverse().Select(d => (int)(Shop.Settings.Inches ? d.Inches : d.Centimetres))]) };
+        var form = new OrderForm { Paste = Form.Paste, Drip = Form.Drip, Tiers = TierFields.Built(Form.Tiers, [.. reached.Diameters.Reverse().Select(d => (int)(Shop.Settings.Inches ? d.Inches : d.Centimetres))]) };
         var tiers = Reader.Drawn(form) ?? Builds.Plain(reached.Diameters);
         return new GuestBuild(form.Tiers, BuildSheet.Of(tiers, Form.Finish, CakeFigures.Of(Shop)), asked, Form.KeepsTop, CakePrice.Of(Draft with { Tiers = tiers, Portions = asked }, Recipes(InBook ?? Draft), Shop)?.Asked);
     }

@@ -109,6 +109,8 @@ internal sealed class CardReader(WhatRings state, Shop shop)
             "fill" => [.. mine.SelectMany(Filled)],
             "crumb" => [.. mine.Select(t => (words.Tier(t.Tier), $"{words.VolumeOf(t.Crumb)} first coat"))],
             "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Tier(t.Tier)} {c.Name}", words.VolumeOf(c.Needed))))],
+            "cover" => [.. mine.Where(t => t.Paste is not null).Select(t => (words.Tier(t.Tier), $"{words.MassOf(t.Paste!.Rolled)} rolled {words.Thickness(t.Paste.Thickness)}, {words.Room(t.Paste.Wide)} × {words.Room(t.Paste.Deep)}"))],
+            "drip" => [.. mine.Where(t => t.Drip.Millilitres > 0).Select(t => (words.Tier(t.Tier), $"{words.VolumeOf(t.Drip)} of drip"))],
             "colour" or "buttercream" => [.. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back"))],
             "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
             "stack" => [.. sheet.Stack.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}"))],

@@ -34,7 +34,7 @@ public sealed class OnTopEntryTests
         var order = BookOnDisk.Order() with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "") };
         Assert.Equal(AnswerKind.Accepted, (await disk.Write(order)).Kind);
 
-        var nutty = await disk.Write(BookOnDisk.Order("Hale") with { Allergies = order.Allergies, OnTop = new OnTop(null, [new OrderedTopping("whole-nuts")]) });
+        var nutty = await disk.Write(BookOnDisk.Order("Hale") with { Allergies = order.Allergies, OnTop = new OnTop(null, [new OrderedTopping("whole-almonds")]) });
         Assert.Contains(nutty.Problems, p => p.Where == "Allergies" && p.Sentence.Contains("almonds", StringComparison.Ordinal));
     }
 

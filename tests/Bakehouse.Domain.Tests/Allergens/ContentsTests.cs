@@ -52,8 +52,9 @@ public sealed class ContentsTests
     {
         var order = Testing.Cakes.Good(1, 8);
         order = order with { Tiers = [.. order.Tiers.Select(t => t with { Special = new TierSpecial { Paste = Length.FromMillimetres(4), Drip = Length.FromMillimetres(40) } })] };
-        var cake = CakeContents.Of(order, Starter.Sample, Rules, CakeFigures.Usual)!;
-        Assert.Equal(["Drip", "Sugar paste"], cake.Tiers[0].Missing.Order());
+        var bare = new Cookbook(1, Starter.Sample.Ingredients, [.. Starter.Sample.Recipes.Where(r => r.Id is not (CakeParts.Paste or CakeParts.Drip))]);
+        var cake = CakeContents.Of(order, bare, Rules, CakeFigures.Usual)!;
+        Assert.Equal(["Drip (recipe drip)", "Sugar paste (recipe paste)"], cake.Tiers[0].Missing.Order());
         Assert.Contains("almonds", cake.Whole.Unknown);
     }
 

@@ -87,10 +87,10 @@ public sealed class PriceTests
     public void A_price_list_goes_by_portions_and_finish()
     {
         var list = new PriceList([new(Finish.Smooth, Cut.Coffee, 5.50m)], [new(Decoration.Rich, 0.20m)], 120, 5);
-        Assert.Equal(490, list.Price(74, Cut.Coffee, Finish.Smooth, Decoration.Rich));
-        Assert.Equal(410, list.Price(74, Cut.Coffee, Finish.Smooth, Decoration.Simple));
-        Assert.Equal(120, list.Price(10, Cut.Coffee, Finish.Smooth, Decoration.Simple));
-        Assert.Null(list.Price(10, Cut.Dessert, Finish.Smooth, Decoration.Simple));
+        Assert.Equal(490, list.Price(new ListedCake(74, Cut.Coffee, Finish.Smooth, Decoration.Rich)));
+        Assert.Equal(410, list.Price(new ListedCake(74, Cut.Coffee, Finish.Smooth, Decoration.Simple)));
+        Assert.Equal(120, list.Price(new ListedCake(10, Cut.Coffee, Finish.Smooth, Decoration.Simple)));
+        Assert.Null(list.Price(new ListedCake(10, Cut.Dessert, Finish.Smooth, Decoration.Simple)));
         Assert.Equal(3, new PriceList([new(Finish.Smooth, Cut.Coffee, -1), new(Finish.Smooth, Cut.Coffee, 1)], [], -1, 1).Problems().Count());
     }
 
@@ -98,10 +98,26 @@ public sealed class PriceTests
     public void A_price_under_the_floor_is_told_with_what_to_ask()
     {
         var cost = CakeCost.Of(100, 0, 0, Rates with { OverheadAYear = 0 });
-        Assert.Null(PriceList.Below(115, cost));
-        var told = PriceList.Below(114.99m, cost)!;
-        Assert.Contains("115.00", told.Sentence, StringComparison.Ordinal);
-        Assert.Contains("130.00", told.Try, StringComparison.Ordinal);
+        Assert.Null(PriceList.Below(115, cost, cost.Price, "£"));
+        var told = PriceList.Below(114.99m, cost, cost.Price, "£")!;
+        Assert.Equal("The floor of this cake is £115.00.", told.Sentence);
+        Assert.Equal("Ask £130.00, or make less of it.", told.Try);
+        Assert.Equal("£114.99", told.Value);
+    }
+
+    /// <summary>Worked by hand: 40 portions at 5.00 are 200, paste adds 30 % of them (60), two tiers of foam 35 each (70), one drip 12: 342, up to the next 5.</summary>
+    [Fact]
+    public void Foam_paste_and_a_drip_have_lines_of_their_own_and_what_is_not_listed_is_named()
+    {
+        var bare = new PriceList([new(Finish.Smooth, Cut.Dessert, 5)], [], 0, 5);
+        var list = bare with { FalseTier = 35, DripTier = 12, PasteShare = 0.30m };
+        var cake = new ListedCake(40, Cut.Dessert, Finish.Smooth, Decoration.Simple, FalseTiers: 2, Drips: 1, Paste: true);
+        Assert.Equal(345, list.Price(cake));
+        Assert.Equal([("40 portions", 200m), ("Sugar paste", 60m), ("2 false tiers", 70m), ("Drip on 1 tier", 12m)], list.Lines(cake).Select(l => (l.What, l.Amount)));
+        Assert.Null(bare.Price(cake));
+        Assert.Equal(["a false tier", "a drip", "sugar paste"], bare.Unlisted(cake));
+        Assert.Equal(200, bare.Price(cake with { FalseTiers = 0, Drips = 0, Paste = false }));
+        Assert.Equal(["false tier: -1"], (bare with { FalseTier = -1 }).Problems().Select(p => p.Value));
     }
 
     [Fact]

@@ -50,6 +50,22 @@ public sealed class PublishedMeasuresTests
         Assert.True(KitchenAmount.GramsOf(ingredient, measure) == (decimal)grams, id);
     }
 
+    /// <summary>The same file; of these numbers there are several ingredients, whole ones beside ground and chopped.</summary>
+    [Theory]
+    [InlineData("whole-almonds", "12061", "cup", 143)]
+    [InlineData("whole-hazelnuts", "12120", "cup", 135)]
+    [InlineData("whole-walnuts", "12155", "cup", 100)]
+    [InlineData("whole-pecans", "12142", "cup", 99)]
+    [InlineData("whole-cashews", "12586", "cup", 129)]
+    [InlineData("whole-brazil-nuts", "12078", "cup", 133)]
+    [InlineData("whole-pistachios", "12151", "cup", 123)]
+    [InlineData("whole-macadamias", "12131", "cup", 134)]
+    public void A_whole_nut_weighs_what_the_table_says(string id, string ndb, string measure, double grams)
+    {
+        var nut = Starter.Sample.Ingredient(id)!;
+        Assert.Equal(($"USDA SR28, NDB {ndb}", (decimal)grams), (nut.Source, KitchenAmount.GramsOf(nut, measure)));
+    }
+
     /// <summary>Cups, spoons: 231 in³ to the gallon (NIST Handbook 44, appendix C); label cup 21 CFR 101.9(b)(5)(viii); metric cup common practice.</summary>
     [Theory]
     [InlineData("I-CUP", "cup", 236.5882365)]

@@ -5,6 +5,7 @@ using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.TakeOrder;
 using Bunit;
@@ -63,6 +64,41 @@ public sealed class CanWeTests : CounterContext
         Assert.Contains("Not Fri 23 Oct, 14:00: it would be 2 h 20 late", Says(page), StringComparison.Ordinal);
         Assert.Contains(says, Says(page), StringComparison.Ordinal);
         Assert.Null(MainButton(page));
+    }
+
+    /// <summary>The owner, too, is asked before a day is kept for a cake that would be late.</summary>
+    [Theory]
+    [InlineData("wren")]
+    [InlineData("ines")]
+    public void A_day_for_a_late_cake_is_kept_only_once_somebody_says_so(string person)
+    {
+        Book.Asked = Late;
+        var page = Filled("fri 23 oct", "14", person);
+        Answer(page);
+        Tap(page, "Keep the day 48\u00A0h");
+        Assert.Empty(Book.State.Orders);
+        Assert.Equal("Keep it late", Word(page));
+        Assert.Contains("it would be 2 h 20 late", Says(page), StringComparison.Ordinal);
+        Tap(page, "Go back");
+        Tap(page, "Keep the day 48\u00A0h");
+        Tap(page, "Keep it all the same");
+        Assert.Equal(Stage.Kept, Assert.Single(Book.State.Orders).Stage);
+    }
+
+    [Fact]
+    public void What_can_not_be_this_cake_is_offered_neither_late_nor_at_another_time()
+    {
+        Book.State = Book.State with { Cookbook = Starter.Sample };
+        Book.Asked = order => Late(order) with { Offers = [new Offer(OfferKind.Time, BookInHand.Yes(order), 0, [])] };
+        var page = Filled("fri 23 oct", "14");
+        Answer(page);
+        Assert.Contains("Take it late", page.Find(".answer-does").TextContent, StringComparison.Ordinal);
+        Tap(page, "Avoid …");
+        Tap(page, "milk");
+        Answer(page);
+        Assert.Equal("Not this", Word(page));
+        Assert.DoesNotContain("late", page.Find(".answer-does").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll(".offer"));
     }
 
     [Fact]

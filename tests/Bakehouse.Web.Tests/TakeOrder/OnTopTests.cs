@@ -85,6 +85,28 @@ public sealed class OnTopTests : CounterContext
         Assert.Contains("On top “some”: A whole number of pieces is needed here.", page.Find(".problems").TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>Each kind of nut is an entry of its own in annex II of Regulation (EU) No 1169/2011, and peanuts are another: none is assumed.</summary>
+    [Fact]
+    public void Whole_nuts_are_asked_about_by_kind_and_each_brings_its_own_allergen()
+    {
+        var page = Filled("24/10", "14");
+        Tap(page, "On top …");
+        page.Find("#topping").Change("whole-nuts");
+        Assert.Equal("Not yet", page.Find(".answer-word").TextContent.Trim());
+        Assert.Contains("Whole nuts are asked for, and nobody has said which.", page.Find(".answer-says").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("almonds", page.Find(".contains-line").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain(page.FindAll("#topping option"), o => o.GetAttribute("value") == "whole-hazelnuts");
+
+        page.Find("[aria-label='Which nuts']").Change("whole-hazelnuts");
+        Assert.NotEqual("Not yet", page.Find(".answer-word").TextContent.Trim());
+        Assert.Contains("hazelnuts", page.Find(".contains-line").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("almonds", page.Find(".contains-line").TextContent, StringComparison.Ordinal);
+        page.Find("[aria-label='Which nuts']").Change("whole-peanuts");
+        Assert.Contains("peanuts", page.Find(".contains-line").TextContent, StringComparison.Ordinal);
+        Tap(page, "Take the order");
+        Assert.Equal("whole-peanuts", Assert.Single(Assert.Single(Book.State.Orders).OnTop!.Toppings).Topping);
+    }
+
     [Fact]
     public void Small_children_bring_what_chokes_and_alcohol_and_it_is_asked_once()
     {

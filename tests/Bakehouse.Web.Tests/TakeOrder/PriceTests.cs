@@ -23,15 +23,67 @@ public sealed class PriceTests : CounterContext
     {
         var page = Filled("sat", "14:00");
         var asked = page.Find(".price-asked").TextContent;
-        var parts = page.FindAll(".price-parts dt").Select(d => d.TextContent).ToList();
-        Assert.Equal(["Ingredients", "Packaging"], parts.Take(2));
-        Assert.Contains("Costs", parts);
+        Assert.Equal(["20 portions", "By the price list"], page.FindAll(".price-parts dt").Select(d => d.TextContent));
         Assert.Equal(asked, page.FindAll(".price-parts .sum dd")[^1].TextContent);
         page.Find(".price-agreed button").Click();
         Tap(page, "Take the order");
         Assert.Equal(Sample.Asked, Book.State.Orders.Single().Price!.Amount);
         Assert.Equal(Words.Of(Book.State.Shop).Money(Sample.Asked!.Value), asked);
     }
+
+    /// <summary>What it costs and what is left of it is for the shop: one tap away, and away again with the next customer.</summary>
+    [Fact]
+    public void What_it_costs_stands_open_for_no_customer()
+    {
+        var page = Filled("sat", "14:00");
+        Assert.DoesNotContain("Ingredients", page.Find(".price-tray").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("Leaves after cost", page.Markup, StringComparison.Ordinal);
+        Tap(page, "Our cost …");
+        Assert.Equal(["Ingredients", "Packaging", "Hands"], page.FindAll(".price-rows dt").Select(d => d.TextContent.Split(',')[0]).Where(w => w is "Ingredients" or "Packaging" or "Hands"));
+        Assert.Contains("Leaves after cost", page.Markup, StringComparison.Ordinal);
+        Tap(page, "Start again");
+        Tap(page, "one 8");
+        Assert.DoesNotContain("Leaves after cost", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("Our cost …", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_false_tier_is_asked_for_and_a_list_without_its_price_says_so()
+    {
+        var page = Filled("sat", "14:00");
+        Tap(page, "6+8+10");
+        Type(page, "count", "40");
+        page.Find("#tier-2 [aria-expanded]").Click();
+        page.Find("[aria-label='Tier 2: false tier']").Change(true);
+        Assert.Equal("£45.00", Row(page, "1 false tier"));
+        Book.State = Book.State with { Shop = Book.State.Shop! with { Prices = Book.State.Shop!.Prices! with { List = Book.State.Shop!.Prices!.List with { FalseTier = null } } } };
+        Type(page, "count", "39");
+        Assert.Contains("The price list has no price for a false tier: it is asked by cost and mark-up.", page.Find(".price-tray").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void More_than_the_list_says_is_said_with_the_listed_price()
+    {
+        Book.State = Book.State with { Shop = Book.State.Shop! with { Prices = Book.State.Shop!.Prices! with { List = Book.State.Shop!.Prices!.List with { Least = 0, Portions = [new(Finish.Smooth, Cut.Dessert, 0.5m)] } } } };
+        var page = Filled("sat", "14:00");
+        Assert.Contains("The price list says £10.00, which is under the floor: more is asked.", page.Find(".price-tray").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_agreed_stands_there_while_it_is_typed_and_once_it_is_kept()
+    {
+        var page = Filled("sat", "14:00");
+        var asked = page.Find(".price-asked").TextContent;
+        Type(page, "price", "480");
+        Assert.Equal("£480.00", page.Find(".price-asked").TextContent);
+        Assert.Contains($"Agreed. Asked {asked}.", page.Find(".price-tray").TextContent, StringComparison.Ordinal);
+        Tap(page, "Keep the day 48\u00A0h");
+        Assert.Equal(Stage.Kept, Book.State.Orders.Single().Stage);
+        Assert.Equal("£480.00", page.Find(".price-asked").TextContent);
+    }
+
+    private static string Row(IRenderedComponent<OrderPage> page, string what) =>
+        page.FindAll(".price-rows div").Single(d => d.QuerySelector("dt")!.TextContent == what).QuerySelector("dd")!.TextContent;
 
     [Fact]
     public void Without_prices_it_says_what_is_missing_and_the_order_can_be_taken_all_the_same()
@@ -55,7 +107,9 @@ public sealed class PriceTests : CounterContext
         Type(page, "price", "5,50");
         Assert.Contains("Under the floor of £", page.Find(".price-tray").TextContent, StringComparison.Ordinal);
         Tap(page, "Take the order");
-        Assert.StartsWith("Price “5.50”: The floor of this cake is", page.Find(".problems li").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.StartsWith("Price “£5.50”: The floor of this cake is £", page.Find(".problems li").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Contains("Ask £", page.Find(".problems li").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("to make.", page.Find(".problems li").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(Book.Heard, c => c is WriteOrder);
         Type(page, "price-reason", "Her sister's cake broke");
         Tap(page, "Take the order");

@@ -91,6 +91,27 @@ public sealed class WeighedTests : CounterContext
     }
 
     [Fact]
+    public void An_everyday_word_leads_to_the_button_that_covers_it_and_a_person_still_judges()
+    {
+        Book.State = Book.State with { Cookbook = Starter.Sample };
+        var page = Filled("24/10", "14");
+        Tap(page, "Avoid …");
+        Assert.Contains("Nobody has said yet what must be avoided.", page.Find(".weighed").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain(": nobody can say yet", page.Find(".weighed").TextContent, StringComparison.Ordinal);
+        Type(page, "allergy-words", "hazelnuts, and sesame oil");
+        Assert.Equal(["“hazelnuts” is covered by", "“sesame” is covered by"], page.FindAll(".lead span").Select(s => s.TextContent.Trim()));
+        Tap(page, "Tick nuts");
+        Tap(page, "Tick sesame");
+        Assert.Empty(page.FindAll(".lead"));
+        Tap(page, "Take the order");
+        Assert.Contains("Nobody has said yet whether these words name something that is not ticked.", page.Find(".problems").TextContent, StringComparison.Ordinal);
+        page.Find("#judged").Change(true);
+        Tap(page, "Take the order");
+        Tap(page, "Said yes");
+        Assert.Equal(["nuts", "sesame"], Assert.Single(Book.State.Orders).Allergies.Avoid);
+    }
+
+    [Fact]
     public void The_customers_word_is_kept_with_the_order_and_comes_back_when_it_is_changed()
     {
         Book.State = Book.State with { Cookbook = Starter.Sample };

@@ -22,6 +22,7 @@ internal sealed class FrontView(BuildSheet sheet, bool inches)
             lines.Add(BoardOf(tier));
             lines.AddRange(CoatOf(tier, -tier.Radius, 2 * tier.Radius, true, true));
             lines.AddRange(Relief(tier));
+            lines.AddRange(Drip.On(tier));
             lines.AddRange(Beads(tier));
             lines.Add(Label(tier, 0, 2 * tier.Radius));
         }

@@ -29,7 +29,7 @@ internal sealed record StandingTier(
     public string SpongeFood => Sponge.Of(Build.Tier.Sponge)?.Food ?? "vanilla";
 
     /// <summary>True if only the first coat is on it, so that the layers show through.</summary>
-    public bool LayersShow => Build.Coat == Volume.Zero;
+    public bool LayersShow => Build.Coat == Volume.Zero && Build.Paste is null;
 }
 
 /// <summary>The tiers on each other, and the words of their sizes.</summary>

@@ -1,8 +1,9 @@
 namespace Bakehouse.Web.TakeOrder.Messages;
 
 using System.Text.RegularExpressions;
+using Bakehouse.Domain.Allergens;
 
-/// <summary>Words by which sponges, fillings and allergens are meant (common practice, no source).</summary>
+/// <summary>Words by which sponges and fillings are meant (common practice, no source).</summary>
 internal static class FlavourWords
 {
     private static readonly (string Word, string Id)[] Fillings =
@@ -15,12 +16,6 @@ internal static class FlavourWords
         (@"\bvanilla\b|\bvictoria\b", "vanilla"), (@"\blemon\b", "lemon"), (@"\bchocolate\b", "chocolate"), (@"\bcarrot\b", "carrot"), (@"\bgenoise\b", "genoise"),
     ];
 
-    private static readonly (string Word, string Allergen)[] Told =
-    [
-        (@"\bpea\s?nuts?\b", "peanuts"), (@"(?<!pea\s?)\bnuts?\b|almond|hazelnut|walnut|pistachio|cashew|pecan|brazil\s+nut|macadamia", "nuts"), (@"gluten|wheat|co?eliac", "wheat"),
-        (@"\beggs?\b|vegan", "egg"), (@"\bdairy\b|\bmilk\b|lactose|vegan", "milk"), ("sesame", "sesame"), (@"\bsoya?\b", "soya"), ("sul(?:ph|f)ite", "sulphites"),
-    ];
-
     /// <summary>Ids of sponges and fillings that are named; what a filling is called is no sponge.</summary>
     public static (IReadOnlyList<string> Sponges, IReadOnlyList<string> Fillings) Find(string text)
     {
@@ -28,8 +23,9 @@ internal static class FlavourWords
         return (Named(Sponges, without), Named(Fillings, text));
     }
 
-    /// <summary>Allergens that a sentence names, in the words of the order page.</summary>
-    public static IEnumerable<string> Allergens(string sentence) => Named(Told, sentence);
+    /// <summary>Allergens that a sentence names, in the words of the order page. Whoever eats nothing of animals avoids egg and milk.</summary>
+    public static IEnumerable<string> Allergens(string sentence, AllergenRules rules) =>
+        AllergyWords.In(sentence, rules).SelectMany(s => s.Buttons).Concat(sentence.Contains("vegan", StringComparison.OrdinalIgnoreCase) ? ["egg", "milk"] : []);
 
     private static List<string> Named((string Word, string Id)[] words, string text) =>
         [.. words.Where(w => Regex.IsMatch(text, w.Word, RegexOptions.IgnoreCase, TimeSpan.FromSeconds(1))).Select(w => w.Id)];

@@ -105,8 +105,8 @@ public sealed class MessageReader(Shop shop, LocalDate today)
         return (One(sponges, "sponges", s => s), One(fillings, "fillings", f => f.Replace('-', ' ')));
     }
 
-    private static List<string> Avoided(IReadOnlyList<string> sentences) =>
-        [.. sentences.Where(s => !MessagePatterns.NoAllergies().IsMatch(s)).SelectMany(FlavourWords.Allergens).Distinct(StringComparer.Ordinal)];
+    private List<string> Avoided(IReadOnlyList<string> sentences) =>
+        [.. sentences.Where(s => !MessagePatterns.NoAllergies().IsMatch(s)).SelectMany(s => FlavourWords.Allergens(s, shop.Allergens)).Distinct(StringComparer.Ordinal)];
 
     private string Told(IReadOnlyList<string> sentences)
     {
