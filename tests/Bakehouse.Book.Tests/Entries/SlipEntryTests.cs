@@ -11,6 +11,30 @@ using NodaTime;
 /// <summary>What went wrong is written, foretold as it comes, mended around, and can be taken back.</summary>
 public sealed class SlipEntryTests
 {
+    /// <summary>What if Petra is away all of Friday? It is Wednesday: what would move is said, and nothing is written until somebody tells it.</summary>
+    [Fact]
+    public async Task What_if_somebody_is_away_on_a_day_to_come_is_answered_and_changes_nothing()
+    {
+        using var disk = new BookOnDisk();
+        await disk.Write(BookOnDisk.Order(inches: [10, 8, 6]));
+        await disk.Write(BookOnDisk.Order("Fenn", hour: 12, inches: [8, 6]));
+        var (before, friday) = (disk.Book.State, new LocalDate(2026, 10, 16));
+        Assert.Contains(Of("petra", friday, before.Wall!), _ => true);
+        var told = disk.Tell(SlipKind.Away, "petra");
+        told = told with { Slip = told.Slip with { From = At(friday, 0), Until = At(friday.PlusDays(1), 0) } };
+        var what = await disk.Book.Foresee(told, TestContext.Current.CancellationToken);
+        Assert.Equal(AnswerKind.Accepted, what.Answer.Kind);
+        Assert.Empty(Of("petra", friday, what.Wall!));
+        Assert.NotEmpty(what.Repair!.Moves);
+        Assert.Equal((before.Head, 0), (disk.Book.State.Head, disk.Book.State.Slips.Count));
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(told)).Kind);
+        Assert.Empty(Of("petra", friday, disk.Book.State.Wall!));
+    }
+
+    private static IEnumerable<StepRow> Of(string person, LocalDate day, Wall wall) => wall.Plan.Steps.Where(r => r.People.Contains(person) && wall.Epoch + Duration.FromMinutes(r.Start) is var at && at >= At(day, 0) && at < At(day.PlusDays(1), 0));
+
+    private static Instant At(LocalDate day, int hour) => (day + new LocalTime(hour, 0)).InZoneStrictly(DateTimeZoneProviders.Tzdb["Europe/London"]).ToInstant();
+
     [Fact]
     public async Task Somebody_is_ill_the_plan_is_foretold_mended_and_back_as_it_was_when_it_is_taken_back()
     {
