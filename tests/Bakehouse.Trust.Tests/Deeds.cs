@@ -70,13 +70,16 @@ internal static class Deeds
     public static Order NewOrder(SimulatedShop shop, Stage stage)
     {
         var bottom = shop.Between(0, Sizes.Length - 1);
-        int[] inches = shop.Happens(50) && bottom > 0 ? [Sizes[bottom], Sizes[bottom - 1]] : [Sizes[bottom]];
+        // Now and then cupcakes, alone or beside the cake.
+        var (alone, beside) = (shop.Happens(8), shop.Happens(15));
+        int[] inches = alone ? [] : shop.Happens(50) && bottom > 0 ? [Sizes[bottom], Sizes[bottom - 1]] : [Sizes[bottom]];
+        CakeTier[] cupcakes = alone || beside ? [Cupcakes.Batch(shop.NewId(), shop.Between(6, 36), shop.OneOf(Sponge.All).Id, [new CoatColour("Blush", "#E8CFCB", 1)])] : [];
         return new Order(
             shop.NewId(), 0, 0, stage, new Customer($"Guest {shop.Between(1, 9999)}", "+442079460182"),
             new Handover(Way.Collect, Day(shop) + new LocalTime(shop.Between(11, 15), 0), "", 0), null,
             // Never more than it serves: nobody was told that some are missing.
-            new Portions(Math.Min(20, inches.Sum(i => PortionChart.Usual.Of(Length.FromInches(i), Cut.Dessert))), Cut.Dessert),
-            [.. inches.Select(i => new CakeTier(shop.NewId(), Length.FromInches(i), Length.FromCentimetres(10), 3, shop.OneOf(Sponge.All).Id, "raspberry-jam", [new CoatColour("Ivory", "#F7F0E1", 1)]))],
+            new Portions(Math.Min(20, inches.Sum(i => PortionChart.Usual.Of(Length.FromInches(i), Cut.Dessert)) + cupcakes.Sum(c => c.Special!.Cupcakes!.Count)), Cut.Dessert),
+            [.. inches.Select(i => new CakeTier(shop.NewId(), Length.FromInches(i), Length.FromCentimetres(10), 3, shop.OneOf(Sponge.All).Id, "raspberry-jam", [new CoatColour("Ivory", "#F7F0E1", 1)])), .. cupcakes],
             Finish.Smooth, Decoration.Simple, AllergyAnswer.NoneTold, "", "");
     }
 

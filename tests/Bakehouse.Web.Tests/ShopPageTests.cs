@@ -163,7 +163,7 @@ public sealed class ShopPageTests : BunitContext
         book.State = book.State with { Cookbook = Starter.Sample };
         var page = Open();
         Assert.Null(book.State.Shop!.Prices);
-        foreach (var (field, text) in new[] { ("wage", "17"), ("mark-up", "35"), ("least-mark-up", "15,5"), ("board-prices", "6 = 0,45; 8 = 0.60"), ("portion-smooth", "5.50"), ("decoration-rich", "25"), ("pack-butter", "5000") })
+        foreach (var (field, text) in new[] { ("wage", "17"), ("mark-up", "35"), ("least-mark-up", "15,5"), ("board-prices", "6 = 0,45; 8 = 0.60"), ("portion-smooth", "5.50"), ("decoration-rich", "25"), ("pack-butter", "5000"), ("cupcake-price", "3,80"), ("cupcake-pack", "0.25") })
         {
             page.Find($"#{field}").Input(text);
         }
@@ -178,7 +178,9 @@ public sealed class ShopPageTests : BunitContext
         Assert.Equal([0.45m, 0.60m], prices.Boards.Select(b => b.Price));
         Assert.Equal(new PackPrice("butter", Mass.FromGrams(5000), 37.50m), Assert.Single(prices.Packs));
         Assert.Equal(new PortionPrice(Finish.Smooth, Cut.Dessert, 5.50m), Assert.Single(prices.List.Portions));
+        Assert.Equal((3.80m, 0.25m), (prices.List.Cupcake, prices.CupcakePack));
         var again = Open();
+        Assert.Equal(["3.80", "0.25"], new[] { "#cupcake-price", "#cupcake-pack" }.Select(f => again.Find(f).GetAttribute("value")));
         Assert.Equal(["17", "15.5", "6 = 0.45; 8 = 0.60", "5.50", "37.50"], new[] { "#wage", "#least-mark-up", "#board-prices", "#portion-smooth", "[aria-label='Butter, unsalted, price of the pack']" }.Select(f => again.Find(f).GetAttribute("value")));
 
         again.Find("#least-mark-up").Input("40");

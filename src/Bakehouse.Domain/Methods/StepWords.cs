@@ -18,9 +18,17 @@ public static class StepWords
     public static string Big(string operation, IReadOnlyList<CakeTier> tiers, Shop shop)
     {
         var verb = Method.OperationOf(operation).Verb;
-        string[] ways = [$"{verb} {Size(tiers, shop)}", $"{verb} {Figures(tiers, shop)}", $"{verb} {tiers.Count} tiers", verb];
+        string[] ways = [$"{verb} {Size(tiers, shop)}", $"{verb} {Figures(tiers, shop)}", operation is "buttercream" or "colour" && tiers.All(t => t.StandsBeside) ? verb : $"{verb} {HowMany(tiers)}", verb];
         return ways.First(w => w.Length <= Longest || w == verb);
     }
+
+    /// <summary>"3 tiers", "24" of cupcakes alone, "all" of both together.</summary>
+    private static string HowMany(IReadOnlyList<CakeTier> tiers) => tiers.Count(t => t.StandsBeside) switch
+    {
+        0 => Count(tiers.Count, "tier"),
+        var beside when beside == tiers.Count => tiers.Sum(t => t.Special!.Cupcakes!.Count).ToString(CultureInfo.InvariantCulture),
+        _ => "all",
+    };
 
     /// <summary>What it is made with, without the order's name: "Ivory", "Vanilla 1850 g", "Lemon curd 0.4 L"; may be empty.</summary>
     /// <param name="steps">The step, or all of a batch.</param>

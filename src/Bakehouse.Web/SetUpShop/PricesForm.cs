@@ -22,6 +22,12 @@ public sealed class PricesForm
 
     public string Rod { get; set; } = "";
 
+    /// <summary>Case, insert and box for one cupcake.</summary>
+    public string CupcakePack { get; set; } = "";
+
+    /// <summary>What one cupcake is sold for.</summary>
+    public string Cupcake { get; set; } = "";
+
     /// <summary>"6 = 0.45; 8 = 0.60", sizes in the shop's unit.</summary>
     public string Boards { get; set; } = "";
 

@@ -25,6 +25,7 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
             Step = Step(form.Step),
             SupportEach = Amount("support-price", form.Support),
             RodEach = Amount("rod-price", form.Rod),
+            CupcakePack = Amount("cupcake-pack", form.CupcakePack),
             Boards = Sizes("board-prices", form.Boards),
             Drums = Sizes("drum-prices", form.Drums),
             Boxes = Sizes("box-prices", form.Boxes),
@@ -32,7 +33,7 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
         };
         prices = prices with { List = new PriceList([.. form.Portions.SelectMany(Portions)], [.. Decoration(form)], Amount("least-price", form.Least) ?? 0, prices.Step)
         {
-            FalseTier = Amount("false-tier-price", form.FalseTier), DripTier = Amount("drip-price", form.Drip), PasteShare = Percent("paste-share", form.Paste),
+            FalseTier = Amount("false-tier-price", form.FalseTier), DripTier = Amount("drip-price", form.Drip), PasteShare = Percent("paste-share", form.Paste), Cupcake = Amount("cupcake-price", form.Cupcake),
         } };
         if (prices.LeastMarkUp > prices.MarkUp)
         {
@@ -56,6 +57,8 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
             Step = Say(p.Step),
             Support = Coins(p.SupportEach),
             Rod = Coins(p.RodEach),
+            CupcakePack = Coins(p.CupcakePack),
+            Cupcake = Coins(p.List.Cupcake),
             Boards = Say(p.Boards, inches),
             Drums = Say(p.Drums, inches),
             Boxes = Say(p.Boxes, inches),
@@ -71,7 +74,7 @@ internal sealed class PricesReader(bool inches, ShopPrices? before, List<Problem
     }
 
     private static bool IsBlank(PricesForm f) => f.Packs.All(p => p.Grams.Trim().Length + p.Price.Trim().Length == 0) && f.Portions.All(p => p.Dessert.Trim().Length + p.Coffee.Trim().Length == 0)
-        && new[] { f.Wage, f.Overhead, f.Orders, f.MarkUp, f.LeastMarkUp, f.Support, f.Rod, f.Boards, f.Drums, f.Boxes, f.Least, f.Medium, f.Rich, f.FalseTier, f.Drip, f.Paste }.All(t => t.Trim().Length == 0);
+        && new[] { f.Wage, f.Overhead, f.Orders, f.MarkUp, f.LeastMarkUp, f.Support, f.Rod, f.Boards, f.Drums, f.Boxes, f.Least, f.Medium, f.Rich, f.FalseTier, f.Drip, f.Paste, f.Cupcake, f.CupcakePack }.All(t => t.Trim().Length == 0);
 
     private static decimal? Each(ShopPrices prices, Finish finish, Cut cut) => prices.List.Portions.FirstOrDefault(r => r.Finish == finish && r.Cut == cut)?.Each;
 

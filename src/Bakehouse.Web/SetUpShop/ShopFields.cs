@@ -31,6 +31,8 @@ public static class ShopFields
         "paste-share" => "Sugar paste adds",
         "false-tier-price" => "A false tier",
         "drip-price" => "A drip",
+        "cupcake-price" => "A cupcake, simple swirl",
+        "cupcake-pack" => "Case and box, each cupcake",
         "least-price" => "No order under",
         _ when field.StartsWith("pack-", StringComparison.Ordinal) => $"Pack of {field[5..].Replace('-', ' ')}",
         _ when field.StartsWith("portion-", StringComparison.Ordinal) => $"A portion, {field[8..]}",

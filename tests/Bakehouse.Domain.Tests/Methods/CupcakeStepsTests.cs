@@ -86,6 +86,8 @@ public sealed class CupcakeStepsTests
         Assert.Equal(["Pipe 24 cupcakes", "Box 24 cupcakes", "Pipe 12 cupcakes", "Box 12 cupcakes"], steps.Select(s => StepWords.Big(s.Name, StepWords.TiersOf(s.Id, order), Shop)));
         Assert.Equal("Pipe 36 cupcakes", StepWords.Big("pipe", StepWords.Together(steps.Where(s => s.Name == "pipe").SelectMany(s => StepWords.TiersOf(s.Id, order))), Shop));
         Assert.Equal(["Blush", "Boxes 2 × 12", "Blush", "Boxes 1 × 12"], steps.Select(s => StepWords.Detail([s], StepWords.TiersOf(s.Id, order), order)));
+        Assert.Equal("Turn out 36", StepWords.Big("turnout", order.Tiers, Shop));
+        Assert.Equal("Hand over all", StepWords.Big("handover", Cakes.With(Cakes.Good(), 12).Tiers, Shop));
         Assert.Empty(StepWords.TiersOf(new StepKey(order.Id, null, "stack", 1).ToString(), order));
     }
 

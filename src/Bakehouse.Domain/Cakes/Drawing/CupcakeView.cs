@@ -39,7 +39,7 @@ internal sealed class CupcakeView(BuildSheet sheet, bool inches)
         }
 
         var bottom = y + (4 * Gap);
-        return new CakeDrawing($"In their boxes from above, to scale: {Said}.", new Extent(0, bottom, right, 0), new Surround(0.4, 0.4, 0.4, 3), lines, []);
+        return new CakeDrawing($"In their boxes from above, to scale: {Said}.", new Extent(0, bottom, right, 0), new Surround(0.4, 0.4, 0.4, 1.6), lines, []);
     }
 
     /// <summary>The first box alone, without words.</summary>
@@ -50,15 +50,15 @@ internal sealed class CupcakeView(BuildSheet sheet, bool inches)
         return new CakeDrawing($"{Said}, from above.", new Extent(0, 0, Mm(box.Shape.Width), Mm(box.Shape.Depth)), default, [.. Boxed(box, Filled(tier)[0], tier.Colours, 0, 0)], []);
     }
 
-    /// <summary>Three in a row from the front: case and swirl, without words.</summary>
+    /// <summary>Three in a row from the front, twice as large as cakes are drawn: case and swirl, without words.</summary>
     public CakeDrawing Mini()
     {
-        var (tier, wide, baked, swirl) = (sheet.Beside[0].Tier, 2 * Case, Mm(Cupcakes.Baked), Mm(Cupcakes.SwirlHeight));
-        var row = Enumerable.Range(0, Math.Min(3, tier.Special!.Cupcakes!.Count)).Select(i => i * Mm(Cupcakes.Apart)).ToList();
+        var (tier, wide, baked, swirl) = (sheet.Beside[0].Tier, 4 * Case, 2 * Mm(Cupcakes.Baked), 2 * Mm(Cupcakes.SwirlHeight));
+        var row = Enumerable.Range(0, Math.Min(3, tier.Special!.Cupcakes!.Count)).Select(i => 2 * i * Mm(Cupcakes.Apart)).ToList();
         return new CakeDrawing(
             $"{Said}.", new Extent(0, 0, row[^1] + wide, baked + swirl), default, [.. row.SelectMany((x, i) => new Drawn[]
             {
-                new Rectangle(Part.Board, x + 8, 0, wide - 16, baked),
+                new Rectangle(Part.Board, x + 16, 0, wide - 32, baked),
                 new Rectangle(Part.Coat, x, baked, wide, swirl) { Swatch = Swatch(tier.Colours, i, row.Count), TopLeft = wide / 2, TopRight = wide / 2 },
                 new Rectangle(Part.Edge, x, baked, wide, swirl) { TopLeft = wide / 2, TopRight = wide / 2 },
             })], []);
