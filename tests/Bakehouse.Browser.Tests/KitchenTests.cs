@@ -98,7 +98,7 @@ public sealed class KitchenTests(OpenShop open) : IClassFixture<OpenShop>
     {
         var page = await open.Shop.At("Ines", "/cakes/405", width, height);
         await page.GetByText("Show the steps").ClickAsync();
-        var row = page.Locator(".steps li").Filter(new() { Has = page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Done earlier") }) }).First;
+        var row = page.Locator(".steps li").Filter(new() { Has = page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Say when it was done") }) }).First;
         await row.GetByRole(AriaRole.Button).ClickAsync();
         await page.Locator("#done-at").FillAsync("9:30");
         await page.Locator("#done-by").SelectOptionAsync("petra");

@@ -76,6 +76,7 @@ public sealed class ReadingTests
         Assert.Equal("In 10 days", Words.InDays(Today, new(2026, 10, 24)));
         Assert.Equal("1 h 10", Words.Minutes(70));
         Assert.Equal("2 days", Words.Minutes(2880));
+        Assert.Equal(["59 min", "23 h 59", "1 day", "1 day 20 h", "2 days 1 h"], new long[] { 59, 1439, 1440, 2655, 2940 }.Select(Words.Late));
         Assert.Equal("5\u2009880 g", words.MassOf(Mass.FromGrams(5880)));
         Assert.Equal("10.6 kg", words.MassOf(Mass.FromKilograms(10.6m)));
         Assert.Equal("10 in", words.Size(Length.FromMillimetres(254)));

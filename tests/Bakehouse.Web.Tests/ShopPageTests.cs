@@ -56,6 +56,16 @@ public sealed class ShopPageTests : BunitContext
         Assert.Equal(1, Assert.IsType<WriteShop>(book.Heard.Last(c => c is WriteShop)).Shop.Version);
     }
 
+    /// <summary>By hand: 20,000 and 5,000 of 50,000 are 50 %; what was cancelled and another year count for nothing.</summary>
+    [Fact]
+    public void What_is_agreed_so_far_stands_beside_the_yearly_cap()
+    {
+        Order Sold(int number, decimal? price, Stage stage = Stage.Booked, int year = 2026) =>
+            Cakes.Good(number) with { Number = number, Stage = stage, Price = price is { } p ? new AgreedPrice(p) : null, Handover = Cakes.Good(number).Handover with { At = new LocalDateTime(year, 11, 7, 12, 0) } };
+        book.State = book.State with { Shop = book.State.Shop! with { Limits = new OwnLimits(false, "", 50_000, "") }, Orders = [Sold(1, 20_000), Sold(2, 5_000, Stage.HandedOver), Sold(3, 900, Stage.Cancelled), Sold(4, 900, year: 2027), Sold(5, null)] };
+        Assert.Equal("£25,000.00 agreed so far for 2026: 50 % of the cap. Without a price: 5.", Open().Find(".booked-so-far").TextContent.Trim());
+    }
+
     [Fact]
     public void Every_problem_names_its_field_and_leads_to_it()
     {

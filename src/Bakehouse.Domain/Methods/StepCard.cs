@@ -14,7 +14,10 @@ public sealed record StepCard(string Operation, string Right, string Why, string
     private const string Sugar = "Hot syrup sticks and burns deep: nobody else's work meanwhile, cold water ready.";
     private const string Egg = "Raw egg: no tasting, wash hands and kit. What may be served raw, and to whom, your local rules decide.";
     private const string Knife = "Long serrated knife: cut away from the hand that turns the cake.";
+    /// <summary>Only for a cake that two carry.</summary>
     private const string Lift = "Heavy: from the shop's limit on two people or a trolley, and look at the way first.";
+    /// <summary>Only for a cake with something hidden in it.</summary>
+    private const string CountIn = "Count dowels, rods and boards in, and write the number down: whoever cuts the cake is told.", Tell = "Tell how many dowels and boards are inside.";
     private const string Cold = "Perishable fillings may be out of the fridge only so long. The rules of your place decide how long.";
 
     /// <summary>One card for each operation of the method.</summary>
@@ -72,7 +75,7 @@ public sealed record StepCard(string Operation, string Right, string Why, string
             "A soft coat or short dowel makes it lean on the road.",
             "It leans: stop, lift off while it is cold, cut all dowels of that tier new to one length.",
             "Coat cold and firm: at least two hours in the fridge.",
-            "Count dowels, rods and boards in, and write the number down: whoever cuts the cake is told.", Lift),
+            CountIn, Lift),
         new("decorate", "As on the order, the spelling read letter by letter, nothing inedible touching cake.",
             "It is what the customer sees first.",
             "A letter wrong: chill, lift off, smooth, write again. Colour runs: it sweats, let it dry in the cool.",
@@ -94,7 +97,7 @@ public sealed record StepCard(string Operation, string Right, string Why, string
         new("handover", "Looked into the box together, name and number agree, allergy line and hidden parts told, when to take it out told.",
             "Afterwards nobody can put it right.",
             "A mark on the coat: mend it now, in front of them. Not theirs: stop, find the other one.",
-            "", Lift, "Tell how many dowels and boards are inside."),
+            "", Lift, Tell),
         new("deliver", "Flat floor, non-slip mat, cabin cool, address and telephone at hand.",
             "Braking and heat spoil more cakes than stairs.",
             "It slips: stop, mat under it. Held up: call the customer, then the shop.",
@@ -108,6 +111,9 @@ public sealed record StepCard(string Operation, string Right, string Why, string
             "Not there at the hour: tell “Something’s wrong” again with a later one.",
             ""),
     ];
+
+    /// <summary>Cautions that hold for every cake. Weight and hidden parts are told by the cake itself, with its own figures, where it has them.</summary>
+    public IEnumerable<string> OfAnyCake => Cautions.Where(c => c is not (Lift or CountIn or Tell));
 
     /// <summary>The card of that operation. Throws for a word that is none.</summary>
     public static StepCard Of(string operation) =>

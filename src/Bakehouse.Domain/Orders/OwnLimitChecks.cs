@@ -70,6 +70,14 @@ public sealed record YearlyCap(int Year, decimal Booked, decimal Asked, decimal 
         return new YearlyCap(year, others.Sum(o => o.Price?.Amount ?? 0), asked, cap, [.. others.Where(o => o.Price is null).Select(o => o.Number).Order()]);
     }
 
+    /// <summary>What is agreed so far for handovers of a calendar year, with the numbers of orders that are taken without a price.</summary>
+    /// <param name="orders">Newest versions of all.</param>
+    public static (decimal Booked, IReadOnlyList<int> Unpriced) SoFar(int year, IReadOnlyList<Order> orders)
+    {
+        var sold = orders.Where(o => o.Handover.At.Year == year && IsSold(o)).ToList();
+        return (sold.Sum(o => o.Price?.Amount ?? 0), [.. sold.Where(o => o.Price is null).Select(o => o.Number).Order()]);
+    }
+
     /// <summary>
     /// Told where an order that is taken goes above the cap, or has no price to count; null if there is room, or if it stood so already.
     /// </summary>

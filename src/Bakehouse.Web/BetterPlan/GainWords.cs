@@ -14,7 +14,7 @@ internal static class GainWords
         var pairs = before.Cakes.Where(c => cakes.ContainsKey(c.Id)).Select(c => (Was: c, Is: cakes[c.Id])).ToList();
         List<string> said =
         [
-            .. pairs.Where(p => p.Is.Late < p.Was.Late).Select(p => p.Is.Late == 0 ? $"{p.Was.Title} is in time" : $"{p.Was.Title} is {Words.Minutes(p.Was.Late - p.Is.Late)} less late"),
+            .. pairs.Where(p => p.Is.Late < p.Was.Late).Select(p => p.Is.Late == 0 ? $"{p.Was.Title} is in time" : $"{p.Was.Title} is {Words.Late(p.Was.Late - p.Is.Late)} less late"),
             .. Tight([.. pairs.Where(p => p.Was.State == MarkKind.Tight && p.Is.Standing.Spare > p.Was.Standing.Spare)]),
         ];
         Less(said, was.Stale - becomes.Stale, "over its best age");

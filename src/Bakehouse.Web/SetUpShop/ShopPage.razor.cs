@@ -107,7 +107,7 @@ public sealed partial class ShopPage : IAsyncDisposable
         var answer = (await Book.Foresee(new WriteShop(Guid.NewGuid(), Here.Person, Here.Device, shop))).Answer;
         var late = state.Orders
             .Where(o => answer.Late.GetValueOrDefault(o.Id.ToString("N")) > (Standing.Of(state, o)?.Late ?? 0))
-            .Select(o => $"{o.Number} {o.Customer.Name} turns {Words.Minutes(answer.Late[o.Id.ToString("N")])} late.");
+            .Select(o => $"{o.Number} {o.Customer.Name} turns {Words.Late(answer.Late[o.Id.ToString("N")])} late.");
         return answer.Kind == AnswerKind.Accepted ? [.. late, .. new[] { answer.Message }.Where(m => m.Length > 0)] : [];
     }
 

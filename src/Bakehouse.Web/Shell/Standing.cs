@@ -22,8 +22,8 @@ public sealed record Standing(Instant Ready, Instant Flag, int Spare, int Late, 
     public MarkKind Mark => Late > 0 ? MarkKind.Late : Waits > 0 || Spare < Buffer ? MarkKind.Tight : MarkKind.InTime;
 
     /// <summary>The word beside the mark.</summary>
-    public string Word => Late > 0 ? $"{Words.Minutes(Late)} late"
-        : Waits > 0 ? $"ready, not fetched for {Words.Minutes(Waits)}"
+    public string Word => Late > 0 ? $"{Words.Late(Late)} late"
+        : Waits > 0 ? $"ready, not fetched for {Words.Late(Waits)}"
         : $"{Words.Minutes(Math.Max(0, Spare))} to spare";
 
     /// <summary>How that order stands in the plan on the wall; null if it is not planned.</summary>

@@ -87,6 +87,19 @@ public sealed class Words
         var n => $"{-n} days ago",
     };
 
+    /// <summary>How long something is over or ago: "1 h 40", "1 day 20 h", "3 days". Beyond a day nobody counts minutes.</summary>
+    public static string Late(long minutes)
+    {
+        const int Day = 24 * 60;
+        if (minutes < Day)
+        {
+            return Minutes(minutes);
+        }
+
+        var (days, hours) = (minutes / Day, minutes % Day / 60);
+        return $"{days} {(days == 1 ? "day" : "days")}{(hours > 0 ? $" {hours} h" : "")}";
+    }
+
     /// <summary>"20 min", "1 h 10", "2 days" from two whole days on.</summary>
     public static string Minutes(long minutes)
     {

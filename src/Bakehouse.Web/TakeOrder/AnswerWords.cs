@@ -24,7 +24,7 @@ public sealed class AnswerWords(Shop shop, LocalDate today)
         var at = can.Wished.Order.Handover.At;
         return can.Wished.IsYes ? $"{words.LongDay(at.Date, today)} at {words.Time(at.TimeOfDay)}"
             : can.Wished.Budget is { } budget ? $"Not {words.DayAndTime(at, today)}: {FarWords.Missing(budget)}"
-            : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at, today)}: it would be {Whole(can.Wished.Late)} late"
+            : can.Wished.Proof is not null ? $"Not {words.DayAndTime(at, today)}: it would be {Late(can.Wished.Late)} late"
             : can.Wished.Reasons[0].Sentence;
     }
 
@@ -72,7 +72,7 @@ public sealed class AnswerWords(Shop shop, LocalDate today)
 
     private string Say(Decides decides)
     {
-        var then = decides.Still == 0 ? "would do it" : $"would still leave it {Whole(decides.Still)} late";
+        var then = decides.Still == 0 ? "would do it" : $"would still leave it {Late(decides.Still)} late";
         return decides is { From: { } from, Until: { } until }
             ? decides.What switch
             {
@@ -82,6 +82,8 @@ public sealed class AnswerWords(Shop shop, LocalDate today)
             }
             : "time. Baking, cooling and setting take longer than there is, whoever helps.";
     }
+
+    private static string Late(long minutes) => Words.Late(minutes).Replace(' ', '\u00A0');
 
     /// <summary>A duration that does not break over two lines.</summary>
     private static string Whole(long minutes) => Words.Minutes(minutes).Replace(' ', '\u00A0');

@@ -31,7 +31,11 @@ public sealed record CardView(
     string? Waits,
     StepCard Card,
     IReadOnlyList<string> Stops,
-    string? Lift);
+    string? Lift)
+{
+    /// <summary>All of it, each once: what is true of this cake, then what holds for any.</summary>
+    public IReadOnlyList<string> Cautions => [.. Stops, .. Lift is { } lift ? [lift] : (string[])[], .. Card.OfAnyCake];
+}
 
 /// <summary>Reads the card of one step from the book; null for a step that no open order has.</summary>
 internal sealed class CardReader(WhatRings state, Shop shop)
@@ -50,7 +54,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         return new CardView(
             StepWords.Big(key.Operation, tiers, shop), $"{order.Number} {order.Customer.Name}, for {words.DayAndTime(order.Handover.At)}", order.Number, When(step),
             PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key.Operation, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
-            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. Clean(step), .. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
+            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. Clean(step), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
     }
 
     /// <summary>The clean-down before it; without one in the plan the bowl is washed all the same, since the plan knows only its own cakes.</summary>
@@ -122,7 +126,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
     /// <summary>All boxes that leave together.</summary>
     private IEnumerable<(string, string)> Leaves(BuildSheet sheet) =>
     [
-        .. sheet.Box is { } box ? [("Box", $"{words.Room(box.Width)} square, {words.Room(box.Height)} high"), ("With its board", words.Weight(sheet.Mass))] : Array.Empty<(string, string)>(),
+        .. sheet.Box is { } box ? [("Box", $"{words.Room(box.Width)} square, {words.Room(box.Height)} high{(box.AsSold is null ? ", none is sold so wide and high: make one" : "")}"), ("With its board", words.Weight(sheet.Mass))] : Array.Empty<(string, string)>(),
         .. sheet.Beside.Count > 0 ? [("Boxes of cupcakes", CupcakeBox.Said(sheet.CupcakeBoxes))] : Array.Empty<(string, string)>(),
     ];
 

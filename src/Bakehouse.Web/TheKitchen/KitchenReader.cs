@@ -131,9 +131,9 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var now when work.IsAssumed => $"until {At(work.End)}",
         var now when now < work.Start => $"at {At(work.Start)}, in {Words.Minutes((long)Math.Ceiling((work.Start - now).TotalMinutes))}",
         var now when now < work.End => $"now, {Words.Minutes((long)Math.Ceiling((work.End - now).TotalMinutes))} left",
-        var now when work.Start == work.End => $"due {At(work.Start)}, {Words.Minutes((long)(now - work.End).TotalMinutes)} ago",
+        var now when work.Start == work.End => $"due {At(work.Start)}, {Words.Late((long)(now - work.End).TotalMinutes)} ago",
         var now when now - work.End < Duration.FromMinutes(1) => "now",
-        var now => $"now, {Words.Minutes((long)(now - work.End).TotalMinutes)} over",
+        var now => $"now, {Words.Late((long)(now - work.End).TotalMinutes)} over",
     };
 
     private string Big(Stint work) => work.Operation == "bake" && Oven(work) is { } oven

@@ -57,7 +57,7 @@ internal sealed class RingReader(WhatRings state, Shop shop, IReadOnlyDictionary
 
         var due = words.Local(ring.Due);
         var at = due.Date == words.Local(state.Now).Date ? words.Time(due.TimeOfDay) : words.DayAndTime(due);
-        return $"due {at}, {Words.Minutes((long)(state.Reached - ring.Due).TotalMinutes)} ago";
+        return $"due {at}, {Words.Late((long)(state.Reached - ring.Due).TotalMinutes)} ago";
     }
 
     /// <summary>The steps that it is about, also where "done" ticks none.</summary>

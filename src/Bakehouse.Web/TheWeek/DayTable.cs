@@ -69,4 +69,8 @@ public sealed record DayTable(LocalDate Day, string Heading, IReadOnlyList<DayLi
 
 /// <summary>One line of it.</summary>
 /// <param name="Of">Id of the step, wait, flag or area that it tells of.</param>
-public sealed record DayLine(Instant At, string When, string Cake, string What, string Where, bool Done, MarkKind? Mark, string Of);
+public sealed record DayLine(Instant At, string When, string Cake, string What, string Where, bool Done, MarkKind? Mark, string Of)
+{
+    /// <summary>True for a step of a cake: it has a card.</summary>
+    public bool IsStep => Domain.Methods.StepKey.Parse(Of) is { } key && Domain.Methods.Method.Operations.Any(o => o.Id == key.Operation);
+}

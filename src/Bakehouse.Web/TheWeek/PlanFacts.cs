@@ -72,7 +72,7 @@ public sealed record CakeFacts(
     public string Title => Name.Length == 0 ? Number : $"{Number} {Name}";
 
     /// <summary>"1 h 40 late" or "20 min".</summary>
-    public string Says => Late > 0 ? $"{Words.Minutes(Late)} late" : Words.Minutes(Math.Max(0, Standing.Spare));
+    public string Says => Late > 0 ? $"{Words.Late(Late)} late" : Words.Minutes(Math.Max(0, Standing.Spare));
 }
 
 /// <summary>How a step is drawn.</summary>

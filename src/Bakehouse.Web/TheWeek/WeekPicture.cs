@@ -29,8 +29,8 @@ public sealed record WeekPicture(
     /// <summary>Px behind the axis, so that a flag in the last hour still stands inside.</summary>
     public const double Margin = 96;
 
-    /// <summary>An hour is never narrower than this.</summary>
-    public const double LeastPxPerHour = 14;
+    /// <summary>An hour is never narrower than this: four days of fourteen hours stand on a tablet of 1024 px.</summary>
+    public const double LeastPxPerHour = 11.5;
 
     /// <summary>Px of all cake rows.</summary>
     public double RowsHigh => Rows.Count * RowHigh;

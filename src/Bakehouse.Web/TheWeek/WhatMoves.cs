@@ -22,7 +22,7 @@ public sealed record WhatMoves(IReadOnlyList<string> Late, IReadOnlyList<string>
         var stood = before.Cakes.SelectMany(c => c.Steps).ToDictionary(s => s.Id);
         var late = before.Cakes.ToDictionary(c => c.Id, c => c.Late);
         return new WhatMoves(
-            [.. after.Cakes.Where(c => c.Late > late.GetValueOrDefault(c.Id)).Select(c => $"{c.Title}, {Words.Minutes(c.Late)} late")],
+            [.. after.Cakes.Where(c => c.Late > late.GetValueOrDefault(c.Id)).Select(c => $"{c.Title}, {Words.Late(c.Late)} late")],
             [
                 .. from cake in after.Cakes
                    from step in cake.Steps

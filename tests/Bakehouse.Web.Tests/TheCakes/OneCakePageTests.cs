@@ -44,6 +44,19 @@ public sealed class OneCakePageTests : BunitContext
         Assert.Contains("no proof of strength", page.Find(".inside-tray").TextContent, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_nobody_may_promise_is_said_in_plain_words()
+    {
+        var said = Open().Find(".not-promised").TextContent;
+        Assert.Contains("Don't promise That it will carry: the dowels are a usual number", said, StringComparison.Ordinal);
+        Assert.Contains("what is used in this kitchen can leave traces", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("out of the cold", said, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b(safe|free from)\b", said);
+        var cream = order with { Tiers = [order.Tiers[0] with { Filling = "cream-cheese" }] };
+        Assert.Equal(2, NotPromised.Of(cream, BuildSheet.Of(cream)).Count);
+        Assert.Contains("the rules of your place come first", NotPromised.Of(cream, BuildSheet.Of(cream))[1], StringComparison.Ordinal);
+    }
+
     /// <summary>Back a stage that a tick brought takes that tick back: else the cake is in work with no work in any plan.</summary>
     [Fact]
     public void Not_handed_over_after_all_takes_the_tick_back_and_withhandoverone_moves_the_stage()

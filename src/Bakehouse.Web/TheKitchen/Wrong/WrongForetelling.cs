@@ -24,7 +24,7 @@ public sealed class WrongForetelling(IBook book, Shop shop, WrongWords said, Loc
             said.Says(slip),
             refused ? Refusals(foreseen.Answer) : [],
             [.. repair.Moves.Select(said.Says)],
-            [.. repair.Red.OrderByDescending(r => r.Value).Select(r => $"{Cake(r.Key)} would be {Words.Minutes(r.Value)} late"), .. repair.Unplaced.Select(o => $"{Cake(o)} finds no room in the plan")],
+            [.. repair.Red.OrderByDescending(r => r.Value).Select(r => $"{Cake(r.Key)} would be {Words.Late(r.Value)} late"), .. repair.Unplaced.Select(o => $"{Cake(o)} finds no room in the plan")],
             [.. repair.Tight.Select(o => $"{Cake(o)} has less than {Words.Minutes(shop.Settings.BufferMinutes)} to spare")],
             [.. Told(slip, repair).Select(p => $"{said.Thing(p)}: {Steps(repair.Moves.Count(m => m.To.People.Concat(m.From?.People ?? []).Contains(p)))}")],
             [.. Customers(slip, repair).Select(Customer)],
