@@ -2,6 +2,8 @@ namespace Bakehouse.Domain.Tests.Heat;
 
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Heat;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 
 /// <summary>When a cake leaves the fridge, what dew does to it, and what warm cake does to a fridge.</summary>
 public sealed class LeaveFridgeTests
@@ -62,6 +64,18 @@ public sealed class LeaveFridgeTests
         var answer = Answer(Asked(CoatState.Cream, 480) with { Room = Room with { Celsius = 30 } });
         Assert.Equal(60, (Noon + Duration.FromMinutes(480) - answer.CustomerTakesOut!.Value).TotalMinutes, 0.6);
         Assert.Contains(answer.Why, w => w == "A coat of butter stands 1 h in that warmth: it is cut colder.");
+    }
+
+    [Theory]
+    [InlineData(OutlineKind.Square)]
+    [InlineData(OutlineKind.Heart)]
+    [InlineData(OutlineKind.Hexagon)]
+    public void A_cake_of_another_outline_has_an_answer_by_its_largest_tier(OutlineKind kind)
+    {
+        var wide = WaitsTests.Tier(10, 10) with { Special = new TierSpecial { Outline = new Outline(kind, Length.FromInches(10)) } };
+        var answer = Answer(Asked(CoatState.Cream, 900) with { Tiers = [wide, WaitsTests.Tier(6, 10)] });
+        Assert.Empty(answer.Problems);
+        Assert.InRange(answer.GoodAfter!.Typical, 150, 400);
     }
 
     [Fact]

@@ -115,17 +115,23 @@ internal sealed class DiscGrid
 
     private Weighted Probe(HeatProbe probe)
     {
-        var (inner, outer, share) = Cuts.Between(radii, probe.FromAxis, r => index.TryGetValue((RowAt(probe.Height), r), out var i) ? Conductivity(i) : 1);
+        var row = RowAt(probe.Height);
+        var (inner, outer, share) = Cuts.Between(radii, probe.FromAxis, r => index.TryGetValue((row, r), out var i) ? Conductivity(i) : 1);
         var nearest = Column(inner, probe.Height);
-        if (outer != inner && index.ContainsKey((RowAt(probe.Height), outer)))
+        if (outer != inner && index.ContainsKey((row, outer)))
         {
             return Sum((nearest, 1 - share), (Column(outer, probe.Height), share));
         }
 
-        // On the axis the next two rings give a parabola with no slope at the middle.
-        var (a, b) = ((radii[0] + radii[1]) / 2, radii.Length > 2 ? (radii[1] + radii[2]) / 2 : 0);
-        return inner > 0 || b == 0 || !index.ContainsKey((RowAt(probe.Height), 1)) ? nearest
-            : Sum((nearest, (b * b - probe.FromAxis * probe.FromAxis) / ((b * b) - (a * a))), (Column(1, probe.Height), (probe.FromAxis * probe.FromAxis - a * a) / ((b * b) - (a * a))));
+        return inner > 0 || !index.ContainsKey((row, 1)) ? nearest : OnAxis(nearest, probe);
+    }
+
+    /// <summary>On the axis the two inner rings give a parabola with no slope at the middle.</summary>
+    private Weighted OnAxis(Weighted nearest, HeatProbe probe)
+    {
+        var (a, b) = ((radii[0] + radii[1]) / 2, (radii[1] + radii[2]) / 2);
+        var ofNext = ((probe.FromAxis * probe.FromAxis) - (a * a)) / ((b * b) - (a * a));
+        return Sum((nearest, 1 - ofNext), (Column(1, probe.Height), ofNext));
     }
 
     private int RowAt(double height) => Math.Clamp(Array.FindLastIndex(heights, h => h <= height), 0, slabs.Length - 1);
