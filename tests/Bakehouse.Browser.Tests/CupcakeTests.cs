@@ -39,6 +39,36 @@ public sealed class CupcakeTests(OpenShop open) : IClassFixture<OpenShop>
         }
     }
 
+    /// <summary>A day, an hour, one tap: the counter answers for cupcakes alone; one tap more and they stand beside a cake, with one price.</summary>
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public async Task The_counter_takes_them_in_a_tap(int width, int height)
+    {
+        var page = await open.Shop.At("Wren", "/order", width, height);
+        await page.Locator("#day").FillAsync("28 oct");
+        await page.Locator("#hour").FillAsync("15");
+        await page.GetByRole(AriaRole.Button, new() { Name = "24 cupcakes" }).ClickAsync();
+        await Expect(page.Locator("#count")).ToHaveValueAsync("24");
+        await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToContainTextAsync(new System.Text.RegularExpressions.Regex("Yes|Tight"), new() { Timeout = 30_000 });
+        await Expect(page.Locator(".price-asked")).ToContainTextAsync("£105");
+        await Expect(page.Locator(".two-counts")).ToContainTextAsync("24 portions");
+        await page.Locator("#cupcakes").EvaluateAsync("e => e.scrollIntoView({ block: 'center' })");
+        await page.Picture($"counter-cupcakes-alone-{width}");
+        await PagesTests.IsWhole(page);
+
+        await page.Build("6+10").ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "36 cupcakes" }).ClickAsync();
+        await Expect(page.Locator(".cake-side h2")).ToContainTextAsync("6+10 round, two tiers and 36 cupcakes");
+        await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToContainTextAsync(new System.Text.RegularExpressions.Regex("Yes|Tight"), new() { Timeout = 30_000 });
+        await page.EvaluateAsync("() => window.scrollTo(0, 0)");
+        await page.Picture($"counter-cupcakes-beside-{width}");
+        await page.Locator("#cupcakes").EvaluateAsync("e => e.scrollIntoView({ block: 'center' })");
+        await page.Picture($"counter-cupcakes-fields-{width}");
+        await PagesTests.IsWhole(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
+
     [Fact]
     public async Task The_kitchen_pipes_them_by_the_tray()
     {

@@ -50,8 +50,8 @@ public static class Builds
         .OrderBy(b => b.Portions).Select(b => Tiers(b.Build, inches)).FirstOrDefault();
 
     /// <summary>Cutting cakes that serve what an order lacks, the better one first; empty if none can be made here.</summary>
-    public static IReadOnlyList<CuttingCake> Beside(Order order, int missing, Shop shop) => order.Tiers.Count == 0 || missing < 1 ? []
-        : CuttingCake.For(missing, order.Portions.Cut, order.Tiers[0], shop.Settings.Inches, CakeFigures.Of(shop), t => OrderChecks.OfTiers(order with { Tiers = [t] }, shop).Count == 0);
+    public static IReadOnlyList<CuttingCake> Beside(Order order, int missing, Shop shop) => order.Stack.Count == 0 || missing < 1 ? []
+        : CuttingCake.For(missing, order.Portions.Cut, order.Stack[0], shop.Settings.Inches, CakeFigures.Of(shop), t => OrderChecks.OfTiers(order with { Tiers = [t] }, shop).Count == 0);
 
     /// <summary>Plain tiers of those diameters, bottom first.</summary>
     public static IReadOnlyList<CakeTier> Plain(IReadOnlyList<Length> diameters) => [.. diameters.Select((d, i) => Plain(i, d))];

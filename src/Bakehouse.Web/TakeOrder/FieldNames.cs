@@ -30,6 +30,8 @@ public static class FieldNames
         "order" => "Order",
         "stage" => "Stage",
         "plan" => "The plan",
+        "cupcakes" => "Cupcakes",
+        _ when field.StartsWith("cupcakes-", StringComparison.Ordinal) => $"Cupcakes {field[9..]}",
         _ when field.StartsWith("tier-", StringComparison.Ordinal) => $"Tier {field[5..]} from the top",
         _ => field,
     };
@@ -44,7 +46,7 @@ public static class FieldNames
     };
 
     /// <summary>The same problem with the field of this page: domain and book name it by the trade's word, tiers from below.</summary>
-    /// <param name="tiers">How many tiers the page shows; it counts them from the top.</param>
+    /// <param name="tiers">How many tiers the page shows; it counts them from the top. What comes after them stands beside.</param>
     public static Problem OnPage(Problem problem, int tiers) => problem with { Where = IdOf(problem.Where, tiers) };
 
     private static string IdOf(string where, int tiers) => where switch
@@ -56,6 +58,7 @@ public static class FieldNames
         "Who" => "name",
         "How many" => "count",
         "Tiers" => "tiers",
+        "Cupcakes" => "cupcakes",
         "Allergies" => "allergies",
         "Inscription" => "inscription",
         "Notes" => "notes",
@@ -64,9 +67,12 @@ public static class FieldNames
         "Eaters" => "eaters",
         "Own limits" => "own-limits",
         _ when where.StartsWith("Tier ", StringComparison.Ordinal)
-            && int.TryParse(where.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out var fromBelow) => TierAt(tiers + 1 - fromBelow),
+            && int.TryParse(where.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out var fromBelow) => fromBelow > tiers ? CupcakesAt(fromBelow - tiers) : TierAt(tiers + 1 - fromBelow),
         _ => where,
     };
+
+    /// <summary>The id of the fields of a batch of cupcakes, 1 and up.</summary>
+    public static string CupcakesAt(int batch) => string.Create(CultureInfo.InvariantCulture, $"cupcakes-{batch}");
 
     /// <summary>The id of a tier's fields, counted from the top.</summary>
     public static string TierAt(int fromTop) => string.Create(CultureInfo.InvariantCulture, $"tier-{fromTop}");

@@ -9,7 +9,10 @@ public sealed partial class FormReader
 {
     private static readonly TierSpecial Plain = new();
 
-    private IReadOnlyList<CakeTier> Tiers(OrderForm form) => [.. form.Tiers.Select((t, i) => Dressed(Tier(t, FieldNames.TierAt(i + 1)), form, i == 0)).Reverse()];
+    private IReadOnlyList<CakeTier> Tiers(OrderForm form) => [.. form.Tiers.Select((t, i) => Dressed(Tier(t, FieldNames.TierAt(i + 1)), form, i == 0)).Reverse(), .. form.Cupcakes.Select((c, i) => Batch(c, FieldNames.CupcakesAt(i + 1)))];
+
+    private CakeTier Batch(CupcakeForm batch, string field) => Cupcakes.Batch(
+        batch.Id, Whole(field, batch.Count, 1, "cupcakes"), batch.Sponge, [.. batch.Colours.Select(c => new CoatColour(c.Name.Trim(), c.Swatch, Figure(field, c.Share, 100, "% of the swirls") / 100))]);
 
     /// <summary>With sugar paste and drip as chosen for the cake; a tier that has its own keeps how thick it is and how far it runs.</summary>
     private static CakeTier Dressed(CakeTier tier, OrderForm form, bool top)

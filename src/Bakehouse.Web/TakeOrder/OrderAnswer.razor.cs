@@ -129,7 +129,7 @@ public partial class OrderAnswer
     private string Word => Against is { Verdict: Verdict.Refuse } ? "Not this" : Against is not null ? "Not yet" : Few is not null ? "Short" : Answer is not null ? Says.Word(Answer) : Form.Number > 0 ? $"Order {Form.Number}" : "New order";
 
     /// <summary>What was assumed because nobody has said it yet; "" if nothing.</summary>
-    private string Assumed => Can is not null && Form.Tiers.Count == 0
+    private string Assumed => Can is not null && Form.IsUnbuilt
         ? $" For {Words.Whole(Can.Wished.Order.Tiers)}, as nothing else was said."
         : "";
 

@@ -21,7 +21,7 @@ public enum Dripping
 }
 
 /// <summary>What is typed on the order page, as typed; kept as the draft of this screen.</summary>
-public sealed class OrderForm
+public sealed partial class OrderForm
 {
     /// <summary>The order that is changed, or a fresh id for a new one.</summary>
     public Guid Id { get; set; } = Guid.NewGuid();
@@ -120,7 +120,7 @@ public sealed class OrderForm
     public string HouseCake { get; set; } = "";
 
     /// <summary>True while nothing has been typed.</summary>
-    public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Guests.Length == 0 && Tiers.Count == 0 && Name.Length == 0
+    public bool IsBlank => Version == 0 && Day.Length == 0 && Count.Length == 0 && Guests.Length == 0 && IsUnbuilt && Name.Length == 0
         && Phone.Length == 0 && Notes.Length == 0 && Inscription.Length == 0 && Allergies == AllergyKind.NotAsked && !OnTop.IsAsked && !Eaters.IsTold;
 
     /// <summary>The same cake once more for the same customer: day, hour, inscription and notes are new, and so is the question of allergies; what was told stays to be read back.</summary>
@@ -131,7 +131,7 @@ public sealed class OrderForm
         (form.Day, form.Hour, form.CutDay, form.CutHour, form.Inscription, form.Notes) = ("", "", "", "", "", "");
         (form.WiderAboveAgreed, form.BeyondCapAgreed, form.Price, form.PriceReason, form.ShortTold) = (false, false, "", "", 0);
         form.Eaters = new EatersForm();
-        form.Tiers = OwnIds(form.Tiers);
+        (form.Tiers, form.Cupcakes) = (OwnIds(form.Tiers), OwnIds(form.Cupcakes));
         if (form.Allergies == AllergyKind.NoneTold)
         {
             form.Allergies = AllergyKind.NotAsked;
@@ -147,7 +147,7 @@ public sealed class OrderForm
         (form.Day, form.Hour, form.CutDay, form.CutHour) = (stands.Day, stands.Hour, stands.CutDay, stands.CutHour);
         (form.ByGuests, form.Guests, form.KeepsTop, form.Count) = (false, "", false, order.ShortTold.ToString(CultureInfo.InvariantCulture));
         (form.Decoration, form.OnTop, form.Notes) = (Decoration.Simple, new OnTopForm(), string.Create(CultureInfo.InvariantCulture, $"Cut in the kitchen beside order {order.Number}."));
-        form.Tiers = OwnIds([TierForm.Of(cake.Tier, shop.Settings.Inches)]);
+        (form.Tiers, form.Cupcakes) = (OwnIds([TierForm.Of(cake.Tier, shop.Settings.Inches)]), []);
         return form;
     }
 
@@ -155,7 +155,7 @@ public sealed class OrderForm
     public void Take(HouseCake cake, Shop shop)
     {
         HouseCake = cake.Name;
-        Tiers = OwnIds([.. cake.Tiers.Reverse().Select(t => TierForm.Of(t, shop.Settings.Inches))]);
+        (Tiers, Cupcakes) = (OwnIds(StackOf(cake.Tiers, shop.Settings.Inches)), OwnIds(BatchesOf(cake.Tiers)));
         (Finish, Decoration, Paste, Drip) = (cake.Finish, cake.Decoration, IsPaste(cake.Tiers), DripOf(cake.Tiers));
         if (Count.Trim().Length == 0 && BuildSheet.Try(cake.Tiers, cake.Finish, CakeFigures.Of(shop)) is { } sheet)
         {
@@ -178,7 +178,7 @@ public sealed class OrderForm
     }
 
     /// <summary>What decides how much work it is and for when in the day, in one string to compare.</summary>
-    internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, KeepsTop = ByGuests && KeepsTop, Tiers, Finish, Paste, Drip, Decoration, Avoid, BeyondCapAgreed });
+    internal string Work => JsonSerializer.Serialize((object)new { Id, Hour, Way, Route, Count, Cut, KeepsTop = ByGuests && KeepsTop, Tiers, Cupcakes, Finish, Paste, Drip, Decoration, Avoid, BeyondCapAgreed });
 
     /// <summary>All but who it is for, notes and the agreed price, in one string to compare: what drawing, price and answer go by.</summary>
     internal string Asked => Work + JsonSerializer.Serialize((object)new { Day, CutDay, CutHour, Address, Inscription, Allergies, AllergyWords, Told, JudgedWords, WiderAboveAgreed, ByGuests, Guests, Occasion, Serving, OnTop, Eaters });
@@ -222,7 +222,8 @@ public sealed class OrderForm
             Serving = order.Guests?.Serving ?? Serving.Plated,
             KeepsTop = order.Guests?.KeepsTop ?? false,
             ShortTold = order.ShortTold,
-            Tiers = [.. order.Tiers.Reverse().Select(t => TierForm.Of(t, shop.Settings.Inches))],
+            Tiers = StackOf(order.Tiers, shop.Settings.Inches),
+            Cupcakes = BatchesOf(order.Tiers),
             Finish = order.Finish,
             Paste = IsPaste(order.Tiers),
             Drip = DripOf(order.Tiers),

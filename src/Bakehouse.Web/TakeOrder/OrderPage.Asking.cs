@@ -98,7 +98,7 @@ public sealed partial class OrderPage
         var read = OrderForm.Of(offer.Order, Shop);
         var kept = offer.Order.Tiers.Select(t => t.Id).ToHashSet();
         (Form.Day, Form.Hour, Form.Finish, Form.Decoration) = (read.Day, read.Hour, read.Finish, read.Decoration);
-        Form.Tiers = Form.Tiers.Count == 0 ? read.Tiers : [.. Form.Tiers.Where(t => kept.Contains(t.Id))];
+        Form.Tiers = Form.IsUnbuilt ? read.Tiers : [.. Form.Tiers.Where(t => kept.Contains(t.Id))];
         if (offer.Order.Tiers.Count < (Can?.Wished.Order.Tiers.Count ?? 0))
         {
             Form.ByGuests = false;

@@ -20,7 +20,7 @@ public sealed partial class OrderPage
     private EaterQuestions? Questions => Tiers.Count == 0 ? null : EaterQuestions.Of(Draft, Contents, Recipes(InBook ?? Draft));
 
     /// <summary>What stands against the cake besides allergies, in the words of the strip: the first, or null.</summary>
-    private Weighed? Stopped => Tiers.Count == 0 || Form.Tiers.Count == 0 ? null
+    private Weighed? Stopped => Tiers.Count == 0 || Form.IsUnbuilt ? null
         : OwnLimitChecks.Cold(Draft, Shop).Select(p => Of(p, Verdict.Refuse))
             .Concat(Draft.OnTop is { } top ? OnTopChecks.Stops(top, Draft.Eaters).Select(p => Of(p, Topping.All.Any(t => t.Use == ToppingUse.Never && t.Name == p.Value) ? Verdict.Refuse : Verdict.NotKnown)) : [])
             .Concat(Draft.Eaters is { } eaters ? Questions?.Stops(eaters, IsOwner).Select(p => Of(p, Verdict.NotKnown)) ?? [] : [])

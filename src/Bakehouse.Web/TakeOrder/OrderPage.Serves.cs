@@ -38,7 +38,9 @@ public sealed partial class OrderPage
         Cutting = Serves is { Missing: > 0 and var missing } ? Builds.Beside(Draft with { Portions = asked! }, missing, Shop) : [];
         Larger = IsShort is null || TiersStand ? null
             : NextSize.For(Draft with { Portions = asked!, Guests = Form.ReadGuests }, Length.FromInches(1), CakeFigures.Of(Shop), tiers => OrderChecks.OfTiers(Draft with { Tiers = tiers }, Shop).Count == 0);
-        ForGuests = Form.ByGuests && asked is not null ? [.. Reached(asked).Select(r => Build(r, asked))] : [];
+        // Who takes a cupcake takes no slice: the builds serve the rest.
+        var rest = asked is null ? null : asked with { Count = asked.Count - (Sheet?.Beside.Sum(t => t.Dessert) ?? 0) };
+        ForGuests = Form.ByGuests && rest is { Count: > 0 } ? [.. Reached(rest).Select(r => Build(r, rest))] : [];
     }
 
     private IReadOnlyList<Reached> Reached(Portions asked)
@@ -51,12 +53,13 @@ public sealed partial class OrderPage
     {
         var form = new OrderForm { Paste = Form.Paste, Drip = Form.Drip, Tiers = TierFields.Built(Form.Tiers, [.. reached.Diameters.Reverse().Select(d => (int)(Shop.Settings.Inches ? d.Inches : d.Centimetres))]) };
         var tiers = Reader.Drawn(form) ?? Builds.Plain(reached.Diameters);
-        return new GuestBuild(form.Tiers, BuildSheet.Of(tiers, Form.Finish, CakeFigures.Of(Shop)), asked, Form.KeepsTop, CakePrice.Of(Draft with { Tiers = tiers, Portions = asked }, Recipes(InBook ?? Draft), Shop)?.Asked);
+        return new GuestBuild(form.Tiers, BuildSheet.Of(tiers, Form.Finish, CakeFigures.Of(Shop)), asked, Form.KeepsTop, CakePrice.Of(Draft with { Tiers = [.. tiers, .. Draft.Beside], Portions = asked }, Recipes(InBook ?? Draft), Shop)?.Asked);
     }
 
     private void TakeLarger()
     {
-        Form.Tiers = [.. Larger!.Reverse().Select(t => TierForm.Of(t, Shop.Settings.Inches))];
+        Form.Tiers = [.. Larger!.Where(t => !t.StandsBeside).Reverse().Select(t => TierForm.Of(t, Shop.Settings.Inches))];
+        Form.Cupcakes = [.. Larger!.Where(t => t.StandsBeside).Select(CupcakeForm.Of)];
         Touched();
     }
 }

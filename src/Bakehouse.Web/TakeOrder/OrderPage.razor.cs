@@ -93,7 +93,7 @@ public sealed partial class OrderPage : IAsyncDisposable
 
     private string DraftOf => Id is null ? Here.Device : $"{Here.Device}:{Id:N}";
 
-    private bool WiderAbove => Form.WiderAboveAgreed || Tiers.Zip(Tiers.Skip(1)).Any(pair => OrderChecks.IsWider(pair.Second, pair.First));
+    private bool WiderAbove => Form.WiderAboveAgreed || Draft.Stack.Zip(Draft.Stack.Skip(1)).Any(pair => OrderChecks.IsWider(pair.Second, pair.First));
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -138,10 +138,10 @@ public sealed partial class OrderPage : IAsyncDisposable
         drawn = Form.Asked;
         Tiers = Reader.Drawn(Form) ?? Tiers;
         var sheet = BuildSheet.Try(Tiers, Form.Finish, CakeFigures.Of(Shop));
-        Behind = Form.Tiers.Count > 0 && (sheet is null || Reader.Drawn(Form) is null);
-        Sheet = Form.Tiers.Count == 0 ? null : sheet ?? Sheet;
+        Behind = !Form.IsUnbuilt && (sheet is null || Reader.Drawn(Form) is null);
+        Sheet = Form.IsUnbuilt ? null : sheet ?? Sheet;
         Contents = Recipes(InBook ?? Draft) is { Version: > 0 } recipes ? CakeContents.Of(Draft, recipes, Shop.Allergens, CakeFigures.Of(Shop)) : null;
-        Price = Form.Tiers.Count == 0 ? null : CakePrice.Of(Draft, Recipes(InBook ?? Draft), Shop) ?? Price;
+        Price = Form.IsUnbuilt ? null : CakePrice.Of(Draft, Recipes(InBook ?? Draft), Shop) ?? Price;
         Count();
     }
 

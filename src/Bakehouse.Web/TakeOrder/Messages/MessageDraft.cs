@@ -29,7 +29,7 @@ public static class MessageDraft
             (form.Allergies, form.Avoid, form.AllergyWords) = (AllergyKind.Avoid, [.. read.Avoid], read.AllergyWords);
         }
 
-        if (form.Tiers.Count == 0 && Build(form, read, shop) is { } build)
+        if (form.IsUnbuilt && Build(form, read, shop) is { } build)
         {
             form.Tiers = [.. build.Select(across => Tier(across, read))];
         }

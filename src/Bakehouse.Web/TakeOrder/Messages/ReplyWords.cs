@@ -76,7 +76,7 @@ public sealed class ReplyWords(Shop shop, LocalDate today)
             yield return "Will you collect it, or shall we deliver it, and where to?";
         }
 
-        if (form.Tiers.Count == 0)
+        if (form.IsUnbuilt)
         {
             yield return "How many tiers shall it have, and which flavours?";
         }
