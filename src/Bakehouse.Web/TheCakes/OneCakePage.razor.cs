@@ -83,7 +83,7 @@ public sealed partial class OneCakePage : IDisposable
 
     private string? TickedStep(params string[] operations) => Log
         .Where(l => StepKey.Parse(l.Step) is { } key && operations.Contains(key.Operation) && l.Deed is CakeDeed.Ticked or CakeDeed.Corrected or CakeDeed.TakenBack)
-        .GroupBy(l => l.Step, StringComparer.Ordinal).Where(g => g.Last().Deed != CakeDeed.TakenBack).Select(g => g.Key).FirstOrDefault();
+        .GroupBy(l => l.Step, StringComparer.Ordinal).Where(g => g.Last().Deed != CakeDeed.TakenBack).Select(g => g.Key).LastOrDefault();
 
     private async Task Move(Stage to)
     {
