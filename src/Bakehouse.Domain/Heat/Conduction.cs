@@ -27,16 +27,17 @@ public static class Conduction
 {
     /// <summary>Temperatures over all stays, one after the other.</summary>
     /// <param name="until">Stops when each of these spots has met its temperature.</param>
-    /// <exception cref="ArgumentException">The body or the stays are nothing that <see cref="HeatChecks"/> lets pass.</exception>
+    /// <exception cref="ArgumentException">The body, the stays or the detail are nothing that <see cref="HeatChecks"/> lets pass.</exception>
     public static HeatCurve Run(
         HeatBody body, HeatStart start, IReadOnlyList<Stay> stays, IReadOnlyList<HeatProbe>? probes = null, IReadOnlyList<HeatGoal>? until = null, HeatDetail? detail = null)
     {
-        if (HeatChecks.Of(body, start, stays) is { Count: > 0 } problems)
+        detail ??= HeatDetail.Usual;
+        Problem[] problems = [.. HeatChecks.Of(body, start, stays), .. HeatChecks.Of(detail)];
+        if (problems.Length > 0)
         {
-            throw new ArgumentException(string.Join(" ", problems), nameof(body));
+            throw new ArgumentException(string.Join(" ", problems.AsEnumerable()), nameof(body));
         }
 
-        detail ??= HeatDetail.Usual;
         var cell = detail.Cell ?? Math.Clamp(ThinnestWay(body) / 12, 0.003, 0.012);
         var level = detail.Cell ?? Math.Max(cell, body.Slabs.Max(s => Math.Max(s.HalfWidth, s.HalfDepth ?? 0)) / (body.IsBlock ? 14 : 20));
         HeatProbe[] all = [new(0, body.CoreAt ?? (body.Height / 2)), .. probes ?? []];

@@ -21,6 +21,15 @@ public static class HeatChecks
         .. stays.SelectMany(Of),
     ];
 
+    /// <summary>Every problem of how finely something is cut; empty if it comes to an end.</summary>
+    public static IReadOnlyList<Problem> Of(HeatDetail detail) =>
+    [
+        .. Between("cell", detail.Cell ?? 0.01, 0.0002, 0.5, " m"),
+        .. Between("first step", detail.FirstStep, 0.01, 3600, " s"),
+        .. Between("growth", detail.Growth, 0, 0.5, ""),
+        .. Between("longest step", detail.LongestStep, double.IsNaN(detail.FirstStep) ? 0.01 : detail.FirstStep, 3600, " s"),
+    ];
+
     /// <summary>A problem if a figure is no number between two limits, both allowed.</summary>
     internal static IEnumerable<Problem> Between(string where, double value, double least, double most, string unit, string? fix = null)
     {

@@ -70,6 +70,17 @@ public sealed class CakeClockTests
     // Two hours in all.
     [InlineData("ca", "P 0-1 18, C 1-8 3, T 8-9 15", 9, 120, 0, 9.0, ClockVerdict.Within)]
     [InlineData("ca", "P 0-1 18, C 1-8 3, T 8-10 15", 9.5, 150, 0, 9.0, ClockVerdict.Discard)]
+    [InlineData("ca", "D 0-1 15", 1, 60, 60, 2.0, ClockVerdict.Within)]
+    // Exactly 2 h is within, six minutes more are not.
+    [InlineData("ca", "D 0-2 15", 2, 120, 0, 2.0, ClockVerdict.Within)]
+    [InlineData("ca", "D 0-3 15", 2.1, 126, 0, 2.0, ClockVerdict.Discard)]
+    // At the line of 4 °C nothing counts; a fridge at 5 is over it.
+    [InlineData("ca", "D 0-1 4", 1, 0, 120, null, ClockVerdict.NotBegun)]
+    [InlineData("ca", "C 0-1 5, C 1-2 3", 2, 60, 60, null, ClockVerdict.Within)]
+    // Twice half an hour on the bench.
+    [InlineData("ca", "P 0-0.5 18, C 0.5-5 3, P 5-5.5 18", 5.5, 60, 60, 6.5, ClockVerdict.Within)]
+    [InlineData("ca", "H 0-0.5 15, C 0.5-1 3, H 1-3 15", 3, 150, 0, 2.5, ClockVerdict.Discard)]
+    [InlineData("ca", "C 0-5 3, O 5-6 9, C 6-7 3", 7, 60, 60, null, ClockVerdict.Within)]
     public void A_chain_worked_out_by_hand(string rules, string chain, double now, int used, int left, double? discardAt, ClockVerdict verdict)
     {
         var clock = CakeClock.Of(FoodRules.Of(rules)!, Chain(chain), At(now));

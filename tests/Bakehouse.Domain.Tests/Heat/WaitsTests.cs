@@ -146,4 +146,13 @@ public sealed class WaitsTests(ITestOutputHelper output)
         Assert.Equal(["mystery, density", "mystery, heat", "mystery, conductivity", "stays"], problems.Select(p => p.Where));
         Assert.Throws<ArgumentException>(() => Conduction.Run(body, HeatStart.Even(20), []));
     }
+
+    [Theory]
+    [InlineData(0, 5, 0.02)]
+    [InlineData(0.01, 0, 0)]
+    [InlineData(double.NaN, 5, 0.02)]
+    [InlineData(0.01, double.NaN, 0.02)]
+    [InlineData(0.01, 5, -1)]
+    public void Steps_that_would_never_end_are_refused(double cell, double step, double growth) => Assert.Throws<ArgumentException>(() => Conduction.Run(
+        CakeBodies.Layer(Tier(8, 10), CakeFigures.Usual), HeatStart.Even(20), [Fridge.For(60)], null, null, new HeatDetail(cell, step, growth)));
 }
