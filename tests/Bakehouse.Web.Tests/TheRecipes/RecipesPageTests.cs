@@ -206,6 +206,33 @@ public sealed class RecipesPageTests : BunitContext
 
     private IRenderedComponent<RecipesPage> Recipes(string? id, string person = "ines") => Render<RecipesPage>(p => p.Add(r => r.Id, id).AddCascadingValue(new Who(person, "office")));
 
+    /// <summary>An eighth of a litre of a syrup of 1.4 g/mL weighs 175 g (worked by hand); the table's name goes with the table's figures only.</summary>
+    [Fact]
+    public void The_owner_writes_what_an_ingredient_weighs_and_no_figure_keeps_anothers_source()
+    {
+        Assert.Empty(Ingredient("honey", "petra").FindAll(".weights"));
+        var page = Ingredient("honey");
+        Assert.Equal("339", page.Find("[aria-label='Measure 1: grams']").GetAttribute("value"));
+        page.Find("[aria-label='Measure 1: grams']").Change("0,34 kg");
+        Tap(page, "Write the weights");
+        Assert.Contains("These are not the weights of that source any more.", page.Find(".problems").TextContent, StringComparison.Ordinal);
+
+        page.Find("#weights-source").Change("");
+        page.Find("#density").Change("1,4");
+        Tap(page, "+ measure");
+        page.Find("[aria-label='Measure 2: its word']").Change("eighth");
+        page.Find("[aria-label='Measure 2: grams']").Change("a lot");
+        Tap(page, "Write the weights");
+        Assert.Contains("eighth “a lot”: A figure is needed here.", page.Find(".problems").TextContent, StringComparison.Ordinal);
+        page.Find("[aria-label='Measure 2: grams']").Change("175");
+        Tap(page, "Write the weights");
+        var written = Assert.Single(Assert.IsType<WriteRecipes>(book.Heard[^1]).Ingredients);
+        Assert.Equal([new KitchenWeight("cup", 340m), new KitchenWeight("eighth", 175m)], written.Weights);
+        Assert.Equal((1.4m, ""), (written.GramsPerMillilitre, written.Source));
+        Assert.Equal(175, KitchenAmount.GramsOf(written, "mL") * 125);
+        Assert.Equal(1, written.Version);
+    }
+
     private IRenderedComponent<IngredientPage> Ingredient(string id, string person = "ines") => Render<IngredientPage>(p => p.Add(r => r.Id, id).AddCascadingValue(new Who(person, "office")));
 
     private static void Tap<T>(IRenderedComponent<T> page, string words)
