@@ -133,7 +133,7 @@ public partial class OrderAnswer
         ? $" For {Words.Whole(Can.Wished.Order.Tiers)}, as nothing else was said."
         : "";
 
-    private string Headline => Against is { } avoid ? $"{(avoid.Told.Length > 0 ? $"Avoid {avoid.Told}. " : "")}{avoid.Reason}"
+    private string Headline => Against is { } avoid ? $"{(avoid.Told.Length == 0 ? "" : Form.Avoid.Contains(avoid.Told) ? $"Avoid {avoid.Told}. " : $"{avoid.Told}. ")}{avoid.Reason}"
         : Few is { } few ? $"Serves {few.ToCut} of {few.Asked}: {few.Missing} short" : Planned;
 
     private string Planned => Answer is not null ? Says.Headline(Answer) : When is { } at ? $"{Words.LongDay(at.Date, Today)} at {Words.Time(at.TimeOfDay)}" : "Say the day and how many";
