@@ -1,5 +1,6 @@
 namespace Bakehouse.Web.TakeOrder;
 
+using System.Globalization;
 using System.Text.Json;
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain;
@@ -169,6 +170,12 @@ public sealed partial class OrderPage : IAsyncDisposable
     private async Task Save(Stage stage)
     {
         Tried = stage;
+        if (stage == Stage.Booked && Form.Price.Trim().Length == 0 && Price?.Asked is { } asked)
+        {
+            // Taken without a word on the price, it is taken as asked: that stood beside it.
+            Form.Price = asked.ToString("0.##", CultureInfo.InvariantCulture);
+        }
+
         var (order, problems) = Reader.Read(Form, stage, InBook);
         Problems = problems;
         if (order is null)

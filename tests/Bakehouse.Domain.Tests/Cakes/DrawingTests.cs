@@ -37,6 +37,21 @@ public sealed class DrawingTests
         Assert.Equal(339, (double)Sheet.Height.Millimetres, 6);
     }
 
+    /// <summary>A drip runs down outside, so it is seen on the whole front, and left of the middle where the right is cut; what is written on it has a plate.</summary>
+    [Fact]
+    public void A_drip_is_drawn_outside_and_not_on_the_cut()
+    {
+        var tiers = Cakes.Good().Tiers.Select((t, i) => i == 0 ? t : t with { Special = new TierSpecial { Drip = Length.FromCentimetres(4) } }).ToList();
+        var dripped = BuildSheet.Of(Cakes.Good() with { Tiers = tiers });
+        static List<Rectangle> Brown(CakeDrawing drawing) => [.. drawing.Lines.OfType<Rectangle>().Where(r => r is { Part: Part.Coat, Swatch: "#6E432C" })];
+        var (front, cut) = (Brown(CakeDrawing.Outside(dripped, true)), Brown(CakeDrawing.HalfCut(dripped, true)));
+        Assert.Empty(Brown(CakeDrawing.HalfCut(Sheet, true)));
+        Assert.NotEmpty(cut);
+        Assert.True(cut.Count < front.Count && front.Max(r => r.X + r.Width) > 0);
+        Assert.All(cut, r => Assert.True(r.X + r.Width <= 1e-9, $"{r.X} + {r.Width}"));
+        Assert.All(CakeDrawing.Outside(dripped, true).Lines.OfType<Lettering>().Where(l => l is { Part: Part.Label, Large: true }).OrderByDescending(l => l.Y).Take(2), l => Assert.Equal(WordsOn.Plate, l.Over));
+    }
+
     [Fact]
     public void The_cut_shows_every_layer_and_filling_in_true_thickness()
     {

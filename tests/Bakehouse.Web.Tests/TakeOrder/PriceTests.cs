@@ -31,6 +31,18 @@ public sealed class PriceTests : CounterContext
         Assert.Equal(Words.Of(Book.State.Shop).Money(Sample.Asked!.Value), asked);
     }
 
+    /// <summary>What stood beside it when it was taken is agreed; a day that is only kept, and an enquiry, agree nothing.</summary>
+    [Theory]
+    [InlineData("Take the order", true)]
+    [InlineData("Keep the day 48\u00A0h", false)]
+    [InlineData("Enquiry only", false)]
+    public void Taken_without_a_word_on_the_price_it_is_taken_as_asked(string tap, bool agreed)
+    {
+        var page = Filled("sat", "14:00");
+        Tap(page, tap);
+        Assert.Equal(agreed ? Sample.Asked : null, Book.State.Orders.Single().Price?.Amount);
+    }
+
     /// <summary>What it costs and what is left of it is for the shop: one tap away, and away again with the next customer.</summary>
     [Fact]
     public void What_it_costs_stands_open_for_no_customer()

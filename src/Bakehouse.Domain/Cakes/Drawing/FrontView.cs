@@ -83,7 +83,8 @@ internal sealed class FrontView(BuildSheet sheet, bool inches)
         {
             Large = true,
             Room = room,
-            Over = tier.LayersShow ? WordsOn.Plate : Contrast.On(tier.Swatches),
+            Over = tier.LayersShow || Drip.IsOn(tier) ? WordsOn.Plate : Contrast.On(tier.Swatches),
+            Swatch = Drip.IsOn(tier) && !tier.LayersShow ? tier.MainSwatch : null,
         };
 
     /// <summary>Roundness by its six lines, a straight side by one near the right edge, all others by the upright edges that are seen.</summary>

@@ -17,6 +17,7 @@ internal sealed class HalfCutView(BuildSheet sheet, bool inches)
         {
             lines.Add(FrontView.BoardOf(tier));
             lines.AddRange(FrontView.CoatOf(tier, -tier.Radius, tier.Radius, true, false));
+            lines.AddRange(Drip.On(tier, 0));
             lines.AddRange(FrontView.CoatOf(tier, 0, tier.Radius, false, true));
             lines.AddRange(Cut(tier));
             lines.AddRange(Dowels(tier));

@@ -56,6 +56,11 @@ function lost() {
 async function back() {
   offline.dataset.back = "yes";
   const sent = await sendKept();
+  if (waiting().length > 0) {
+    // The plan is heard again and taps still don't get through: what is kept stays told, and the next beat tries again.
+    delete offline.dataset.back;
+    return;
+  }
   offline.textContent = sent > 0 ? `Connected again, ${sent} ${sent === 1 ? "tick" : "ticks"} sent. Tap to close.` : "";
   offline.hidden = sent === 0;
 }
