@@ -57,7 +57,7 @@ internal static class RecipesLookedAtEntry
         .Select(p => new Problem("pack", Problem.Shown(p.Lot), "There is no such pack, or two are locked of one ingredient.", "Choose one of the packs of that ingredient."));
 }
 
-/// <summary>The new version of an order that only says what the book knows about it: nothing of the plan depends on it.</summary>
+/// <summary>The new version of an order that only says what the book knows about it. Of the plan only its bowls and pans depend on it.</summary>
 internal static class StampEntry
 {
     public static Outcome Decide(Command command, Desk desk, Guid id, int version, Func<Order, (Order After, IReadOnlyList<Problem> Problems)> stamp)
@@ -84,6 +84,16 @@ internal static class StampEntry
             : Written(command, desk, subject, after with { Version = order.Version + 1 });
     }
 
-    private static Outcome Written(Command command, Desk desk, string subject, Order after) =>
-        Outcome.Accepted(subject, new Change(desk.State.Wall, book => book.Orders.Add(OrderRow.Of(after, command.Person, command.Device, desk.Now))), after);
+    private static Outcome Written(Command command, Desk desk, string subject, Order after)
+    {
+        void Rows(BookContext book) => book.Orders.Add(OrderRow.Of(after, command.Person, command.Device, desk.Now));
+        if (desk.Order(after.Id)!.MadeFrom == after.MadeFrom)
+        {
+            return Outcome.Accepted(subject, new Change(desk.State.Wall, Rows), after);
+        }
+
+        // Other recipes may bring into a bowl what the next cake must be kept from: the plan follows.
+        var followed = Follow.Of(desk, [after], desk.State.Ticks);
+        return Outcome.Accepted(subject, new Change(followed.Wall, Rows), after, followed.Late, followed.Message);
+    }
 }
