@@ -71,6 +71,9 @@ public static class FieldNames
         _ => where,
     };
 
+    /// <summary>True for a field of a tier or of a batch of cupcakes.</summary>
+    public static bool IsBuild(string field) => field.StartsWith("tier-", StringComparison.Ordinal) || field.StartsWith("cupcakes-", StringComparison.Ordinal);
+
     /// <summary>The id of the fields of a batch of cupcakes, 1 and up.</summary>
     public static string CupcakesAt(int batch) => string.Create(CultureInfo.InvariantCulture, $"cupcakes-{batch}");
 

@@ -32,7 +32,7 @@ public sealed partial class FormReader(Shop shop, Instant now, bool owner, IRead
         var order = Order(form, stage);
         var unread = problems.Select(p => p.Where).ToHashSet(StringComparer.Ordinal);
         // Beside a tier that can't be read nobody knows yet which one is wider.
-        var tiersRead = !unread.Any(u => u.StartsWith("tier-", StringComparison.Ordinal) || u.StartsWith("cupcakes-", StringComparison.Ordinal));
+        var tiersRead = !unread.Any(FieldNames.IsBuild);
         var checkedAs = tiersRead ? order : order with { WiderAboveAgreed = true };
         var full = DayCaps.Against(order, before, orders ?? [], shop, owner);
         problems.AddRange(OrderChecks.NewProblems(checkedAs, before, shop, now, owner || !tiersRead, recipes?.Invoke(before ?? order))
@@ -82,7 +82,7 @@ public sealed partial class FormReader(Shop shop, Instant now, bool owner, IRead
 
         problems.Clear();
         var order = Order(form, before is not null && Stages.IsPlanned(before.Stage) ? before.Stage : Stage.Booked) with { Cutting = null };
-        var isUnread = problems.Exists(p => p.Where == "route" || p.Where.StartsWith("tier-", StringComparison.Ordinal) || p.Where.StartsWith("cupcakes-", StringComparison.Ordinal));
+        var isUnread = problems.Exists(p => p.Where == "route" || FieldNames.IsBuild(p.Where));
         return isUnread ? null
             : order.Tiers.Count > 0 ? order
             : problems.Exists(p => p.Where == "count") || Builds.For(order.Portions, shop.Settings.Inches, CakeFigures.Of(shop)) is not { } build ? null

@@ -49,8 +49,7 @@ public partial class OneTier
 
     private Task Paint(ColourForm colour, string name)
     {
-        colour.Name = name;
-        colour.Swatch = Builds.Colours.FirstOrDefault(c => c.Name == name).Swatch ?? colour.Swatch;
+        colour.Paint(name);
         return Changed.InvokeAsync();
     }
 

@@ -58,8 +58,7 @@ public sealed partial class OrderPage
 
     private void TakeLarger()
     {
-        Form.Tiers = [.. Larger!.Where(t => !t.StandsBeside).Reverse().Select(t => TierForm.Of(t, Shop.Settings.Inches))];
-        Form.Cupcakes = [.. Larger!.Where(t => t.StandsBeside).Select(CupcakeForm.Of)];
+        (Form.Tiers, Form.Cupcakes) = (OrderForm.StackOf(Larger!, Shop.Settings.Inches), OrderForm.BatchesOf(Larger!));
         Touched();
     }
 }

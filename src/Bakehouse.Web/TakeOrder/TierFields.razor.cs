@@ -95,7 +95,7 @@ public sealed partial class TierFields
         Layers = other.Layers,
         Sponge = other.Sponge,
         Filling = other.Filling,
-        Colours = [.. other.Colours.Select(c => new ColourForm { Name = c.Name, Swatch = c.Swatch, Share = c.Share })],
+        Colours = [.. other.Colours.Select(c => c.Copied())],
     };
 
     private Task Add()

@@ -49,7 +49,7 @@ public sealed class TierForm
         Filling = tier.Filling,
         IsFalse = tier.IsFalse,
         Apart = tier.Special is { Separator.Millimetres: > 0 } apart ? apart.Separator.Centimetres.ToString("0.##", CultureInfo.InvariantCulture) : "",
-        Colours = [.. tier.Colours.Select(c => new ColourForm { Name = c.Name, Swatch = c.Swatch, Share = (c.Share * 100).ToString("0.##", CultureInfo.InvariantCulture) })],
+        Colours = [.. tier.Colours.Select(ColourForm.Of)],
     };
 }
 
@@ -61,4 +61,16 @@ public sealed class ColourForm
     public string Swatch { get; set; } = "#F7F0E1";
 
     public string Share { get; set; } = "100";
+
+    internal static ColourForm Of(CoatColour colour) => new() { Name = colour.Name, Swatch = colour.Swatch, Share = (colour.Share * 100).ToString("0.##", CultureInfo.InvariantCulture) };
+
+    /// <summary>The same, to be changed by itself.</summary>
+    internal ColourForm Copied() => new() { Name = Name, Swatch = Swatch, Share = Share };
+
+    /// <summary>Takes another colour of the page; one that it does not have keeps its swatch.</summary>
+    internal void Paint(string name)
+    {
+        Name = name;
+        Swatch = Builds.Colours.FirstOrDefault(c => c.Name == name).Swatch ?? Swatch;
+    }
 }

@@ -2,7 +2,6 @@ namespace Bakehouse.Web.TheRecipes;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain;
-using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Web.Access;
 using Microsoft.AspNetCore.Components;
@@ -12,7 +11,8 @@ public sealed partial class RecipeEdit
 {
     private static readonly IReadOnlyList<(KeepPlace, string)> Places = [(KeepPlace.Room, "Keeps in the room, h"), (KeepPlace.Fridge, "In the fridge, h"), (KeepPlace.Freezer, "Frozen, h")];
     private bool busy;
-    private IReadOnlyList<Order> touches = [];
+    private SeenFirst? seen;
+    private IReadOnlyList<Problem> unread = [];
 
     /// <summary>The recipe as typed.</summary>
     [Parameter, EditorRequired]
@@ -29,7 +29,9 @@ public sealed partial class RecipeEdit
     [CascadingParameter]
     private Who Here { get; set; } = new("", "");
 
-    private IReadOnlyList<Problem> Problems { get; set; } = [];
+    private SeenFirst Seen => seen ??= new SeenFirst(Book);
+
+    private IReadOnlyList<Problem> Problems => unread.Count > 0 ? unread : Seen.Problems;
 
     private IEnumerable<(string Value, string Name)> Parts => Cookbook.Ingredients.Select(i => ($"i:{i.Id}", i.Name))
         .Concat(Cookbook.Recipes.Where(r => r.Id != Form.Id).Select(r => ($"r:{r.Id}", $"{r.Name} (recipe)"))).OrderBy(p => p.Item2, StringComparer.OrdinalIgnoreCase);
@@ -40,35 +42,19 @@ public sealed partial class RecipeEdit
     /// <summary>First shows which cakes it touches; written at once if there are none, or at the second tap if they are still the same.</summary>
     private async Task Look()
     {
-        var (recipe, unread) = Form.Read();
-        Problems = unread;
+        var (recipe, problems) = Form.Read();
+        unread = problems;
         if (unread.Count > 0)
         {
             return;
         }
 
         busy = true;
-        var command = new WriteRecipes(Guid.NewGuid(), Here.Person, Here.Device, [], [recipe], Form.Why);
-        var foreseen = (await Book.Foresee(command)).Answer;
-        if (Took(foreseen, recipe))
+        if (await Seen.Enter(new WriteRecipes(Guid.NewGuid(), Here.Person, Here.Device, [], [recipe], Form.Why), recipe.Name) is { } answer)
         {
-            var next = Touched.By(Book.State.Cookbook.With([], [recipe]), Book.State);
-            if (next.Select(o => o.Id).Except(touches.Select(o => o.Id)).Any())
-            {
-                touches = next;
-            }
-            else if (await Book.Enter(command) is var answer && Took(answer, recipe))
-            {
-                await Done.InvokeAsync((recipe.Id, answer.Message));
-            }
+            await Done.InvokeAsync((recipe.Id, answer.Message));
         }
 
         busy = false;
-    }
-
-    private bool Took(Answer answer, Recipe recipe)
-    {
-        Problems = answer.Kind == AnswerKind.Accepted ? [] : answer.Problems.Count > 0 ? answer.Problems : [new Problem(recipe.Name, "", answer.Message, "Open it again.")];
-        return Problems.Count == 0;
     }
 }

@@ -2,7 +2,6 @@ namespace Bakehouse.Web.TheRecipes;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Domain;
-using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Web.Access;
 using Microsoft.AspNetCore.Components;
@@ -15,7 +14,8 @@ public sealed partial class WeightsTray
     private string source = "";
     private string said = "";
     private (string Id, int Version) filled;
-    private IReadOnlyList<Order> touches = [];
+    private SeenFirst? seen;
+    private IReadOnlyList<Problem> unread = [];
 
     /// <summary>The ingredient as the book has it.</summary>
     [Parameter, EditorRequired]
@@ -24,7 +24,9 @@ public sealed partial class WeightsTray
     [CascadingParameter]
     private Who Here { get; set; } = new("", "");
 
-    private IReadOnlyList<Problem> Problems { get; set; } = [];
+    private SeenFirst Seen => seen ??= new SeenFirst(Book);
+
+    private IReadOnlyList<Problem> Problems => unread.Count > 0 ? unread : Seen.Problems;
 
     /// <summary>What is typed stays until the ingredient itself is another one.</summary>
     protected override void OnParametersSet()
@@ -34,7 +36,8 @@ public sealed partial class WeightsTray
             filled = (Ingredient.Id, Ingredient.Version);
             rows = [.. Ingredient.Weights.Select(w => new WeightRow { Measure = w.Measure, Grams = Amounts.Text(w.Grams) })];
             (density, source) = (Ingredient.GramsPerMillilitre is { } known ? Amounts.Text(known) : "", Ingredient.Source);
-            (touches, Problems) = ([], []);
+            unread = [];
+            Seen.Forget();
         }
     }
 
@@ -69,34 +72,12 @@ public sealed partial class WeightsTray
     /// <summary>First shows which cakes wait for a look; written at once if there are none, or at the second tap if they are still the same.</summary>
     private async Task Look()
     {
-        var (typed, unread) = Read();
-        (Problems, said) = (unread, "");
-        if (unread.Count > 0)
+        (var typed, unread) = Read();
+        said = "";
+        if (unread.Count == 0 && await Seen.Enter(new WriteRecipes(Guid.NewGuid(), Here.Person, Here.Device, [typed], [], $"Weights of {typed.Name}"), typed.Name) is { } answer)
         {
-            return;
+            said = answer.Message.Length > 0 ? answer.Message : "Written. Recipes count with it from now on.";
         }
-
-        var command = new WriteRecipes(Guid.NewGuid(), Here.Person, Here.Device, [typed], [], $"Weights of {typed.Name}");
-        if (!Took((await Book.Foresee(command)).Answer))
-        {
-            return;
-        }
-
-        var next = Touched.By(Book.State.Cookbook.With([typed], []), Book.State);
-        if (next.Select(o => o.Id).Except(touches.Select(o => o.Id)).Any())
-        {
-            touches = next;
-        }
-        else if (await Book.Enter(command) is var answer && Took(answer))
-        {
-            (touches, said) = ([], answer.Message.Length > 0 ? answer.Message : "Written. Recipes count with it from now on.");
-        }
-    }
-
-    private bool Took(Answer answer)
-    {
-        Problems = answer.Kind == AnswerKind.Accepted ? [] : answer.Problems.Count > 0 ? answer.Problems : [new Problem(Ingredient.Name, "", answer.Message, "Open it again.")];
-        return Problems.Count == 0;
     }
 
     private sealed class WeightRow

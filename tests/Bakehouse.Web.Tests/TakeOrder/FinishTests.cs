@@ -1,5 +1,9 @@
 namespace Bakehouse.Web.Tests.TakeOrder;
 
+using Bakehouse.Web.Shell;
+using Bakehouse.Testing;
+using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Web.TakeOrder;
@@ -9,6 +13,17 @@ using Bunit;
 public sealed class FinishTests : CounterContext
 {
     public FinishTests() => Book.State = Book.State with { Cookbook = Starter.Sample };
+
+    /// <summary>Cupcakes beside the cake have no drip: they don't count among its tiers.</summary>
+    [Fact]
+    public void A_drip_on_each_tier_is_said_so_with_cupcakes_beside_too()
+    {
+        var cake = Cakes.Good();
+        var dripped = cake.Tiers.Select(t => t with { Special = new TierSpecial { Drip = Length.FromCentimetres(4) } }).ToList();
+        var batch = Cupcakes.Batch(Guid.NewGuid(), 24, "vanilla", cake.Tiers[0].Colours);
+        Assert.Equal("smooth, a drip on each tier", FinishWords.Say(cake with { Tiers = [.. dripped, batch] }));
+        Assert.Equal("smooth, a drip on the top tier", FinishWords.Say(cake with { Tiers = [.. cake.Tiers.SkipLast(1), dripped[^1], batch] }));
+    }
 
     [Fact]
     public void Paste_covers_every_tier_whenever_it_is_chosen_and_another_coat_takes_it_off()
