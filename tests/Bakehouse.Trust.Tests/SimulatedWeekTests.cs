@@ -12,7 +12,7 @@ public sealed class SimulatedWeekTests(ITestOutputHelper output)
     private static readonly bool Long = Environment.GetEnvironmentVariable("BAKEHOUSE_LONG") is not null;
 
     /// <summary>Weeks that found something once stay here by name, before the others.</summary>
-    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, Long ? 1_000 : 8)];
+    public static TheoryData<int> Seeds => [.. new[] { 14, 55, 108 }.Union(Enumerable.Range(1, Long ? 1_000 : 8))];
 
     [Theory]
     [MemberData(nameof(Seeds))]

@@ -35,7 +35,7 @@ internal static class UncleanBowl
             return [];
         }
 
-        var week = Week.From(desk.OrdersWith(after), desk.Shop, [], null, desk.Now);
+        var week = Week.From(desk.OrdersWith(after), desk.Shop, [], null, desk.Now, ByHand.Nothing with { RecipesOf = desk.State.CookbookOf });
         var plan = wall.From(week.Epoch);
         var ticked = desk.State.Ticks.Select(t => t.Step).ToHashSet(StringComparer.Ordinal);
         var minutes = week.Steps.ToDictionary(s => s.Id, s => s.Minutes, StringComparer.Ordinal);

@@ -34,7 +34,7 @@ internal sealed partial class WeekFacts
         running = Begun((_, end) => end > week.Now);
         baked = Baked();
         running.AddRange(baked);
-        running.RemoveAll(Uncleaned);
+        running.RemoveAll(IsUncleaned);
         bowls = LastBowls();
         backlog = new Backlog(week, done, rows.ToDictionary(r => r.Key, r => r.Value.Start));
     }
@@ -72,23 +72,6 @@ internal sealed partial class WeekFacts
         && row.Start >= week.FreeFrom && Able(row, step) && !Shut(row, step) && !Tainted(row, step)
         && backlog.Earliest(pin.Step) <= row.Start;
 
-    /// <summary>True if the bowl met what the step is kept from: then the planner must find room for a clean-down before it.</summary>
-    private bool Tainted(StepRow row, Step step) =>
-        bowls.Values.Any(b => b.Machine == row.Machine && b.Step.Has.Intersect(step.Avoid).Any());
-
-    /// <summary>
-    /// True for a mix whose bowl met what it is kept from and was not cleaned since, as when the customer's word came after it was planned:
-    /// it has not begun, and is planned anew behind a clean-down.
-    /// </summary>
-    private bool Uncleaned(string running) => rows.TryGetValue(running, out var row) && row.Machine is not null && steps[running].Mix is not null
-        && rows.Values.Where(r => r.Machine == row.Machine && done.ContainsKey(r.Step) && steps[r.Step].Has.Intersect(steps[running].Avoid).Any())
-            .Any(dirty => !(wall?.Cleans ?? []).Any(c => c.Machine == row.Machine && c.Start >= done[dirty.Step] && Stood(c) is { } span && span.To <= row.Start));
-
-    /// <summary>When a past clean-down was, if today's shop could do it so; else null.</summary>
-    private Span? Stood(CleanRow row) => week.Machines.FirstOrDefault(m => m.Id == row.Machine)?.Clean is { } how && new Span(row.Start, row.Start + how.Minutes) is var span
-        && row.People.All(p => people.TryGetValue(p, out var who) && who.Person.Skills.Contains(how.Skill) && who.Hours.Any(h => h.Covers(span)))
-        && !week.Machines.Any(m => m.Id == row.Machine && m.Down.Any(d => d.Meets(span))) ? span : null;
-
     private bool Shut(StepRow row, Step step) =>
         week.Machines.Any(m => m.Id == row.Machine && m.Down.Any(d => d.Meets(new Span(row.Start, row.Start + step.Minutes))));
 
@@ -99,9 +82,6 @@ internal sealed partial class WeekFacts
             ? new Fixed(step, bowl.Start, [], bowl.Machine, null, null, why)
             : new Fixed(step, done[step] - steps[step].Minutes, [], BowlOf(step), null, null, why);
     }
-
-    /// <summary>A done mix keeps its bowl as long as the shop has it: what that bowl met must be known until the next cake kept from it.</summary>
-    private string? BowlOf(string step) => steps[step].Mix is not null && rows.TryGetValue(step, out var row) && week.Machines.Any(m => m.Id == row.Machine) ? row.Machine : null;
 
     /// <summary>
     /// Adds to what is done what nobody ticked and its planned time has passed, if today's shop could do it so. A row without hands was
@@ -194,32 +174,6 @@ internal sealed partial class WeekFacts
         : step.Bake is null || step.Bake.Pans.All(p => machine.Fits.GetValueOrDefault(p) > 0);
 
     private static Step Past(Step step) => step with { Skill = null, Tools = [], Mix = null, Bake = null, Has = [], Avoid = [] };
-
-    /// <summary>
-    /// The last mix done in each bowl stays in it, with the allergens of every mix before it: a bowl that met nuts is still to be
-    /// cleaned for whoever must be kept from them, also when a past clean-down was only planned.
-    /// </summary>
-    private Dictionary<string, (Step Step, int Start, string Machine)> LastBowls()
-    {
-        var began = running.Where(r => rows[r].Machine is not null).ToLookup(r => rows[r].Machine!, r => rows[r].Start);
-        var last = new Dictionary<string, (Step, int, string)>();
-        var mixes = week.Steps.Where(s => s.Mix is not null && done.ContainsKey(s.Id) && rows.TryGetValue(s.Id, out var r) && r.Machine is not null);
-        foreach (var bowl in mixes.GroupBy(s => rows[s.Id].Machine!))
-        {
-            var machine = week.Machines.FirstOrDefault(m => m.Id == bowl.Key);
-            var step = bowl.MaxBy(s => done[s.Id])!;
-            if (machine is null || !Takes(machine, step))
-            {
-                continue;
-            }
-
-            var latest = began[bowl.Key].Append(done[step.Id] + machine.TurnOther).Min() - machine.TurnOther - step.Minutes;
-            var has = bowl.SelectMany(s => s.Has).Distinct().ToList();
-            last[step.Id] = (step with { Skill = null, Tools = [], Has = has, Avoid = [] }, Math.Max(0, Math.Min(latest, done[step.Id] - step.Minutes)), bowl.Key);
-        }
-
-        return last;
-    }
 
     /// <summary>The wall limited to what is still wanted.</summary>
     private Plan Wanted(HashSet<string> holds) => wall! with

@@ -39,6 +39,8 @@ internal sealed class Session
             builds[job.Index] = Insert(insertion, job);
         }
 
+        // Placed one after the other, two batters may each have brought a clean-down where one serves both.
+        new Cleaning(shop, board).DropIdle(standing.Cleans);
         var first = new Draft(board, builds);
         if (rounds > 0)
         {

@@ -54,6 +54,52 @@ public sealed class UncleanBowlTests
         Assert.Equal(AnswerKind.Accepted, (await disk.Enter(new TickStep(BookOnDisk.NewId(), "petra", "tablet", mix.Step, "petra"))).Kind);
     }
 
+    /// <summary>One clean-down serves all that is made behind it for the same customer: once a kept batter is ticked, the next one asks for no other.</summary>
+    [Fact]
+    public async Task A_clean_down_counts_once_a_kept_batter_was_made_behind_it()
+    {
+        using var disk = await OneBowl();
+        await disk.Write(Nutty);
+        var kept = (await disk.Write(BookOnDisk.Avoiding(BookOnDisk.Order("Moss", day: 17, inches: [12, 10]), "nuts"))).Order!;
+        await disk.Enter(new ReadBackAllergies(BookOnDisk.NewId(), "wren", "tablet", kept.Id, kept.Version));
+        var cleans = 0;
+        foreach (var _ in Enumerable.Range(0, 12))
+        {
+            var open = disk.Book.State.Wall!.Plan.Steps.Where(r => r.Machine == "bowl20" && r.People.Count > 0 && StepKey.Parse(r.Step)!.Value.Order == kept.Id).OrderBy(r => r.Start).ToList();
+            if (open.Count == 0)
+            {
+                break;
+            }
+
+            await Tick(disk, open[0].Step);
+            var last = disk.Book.State.Wall!.Plan.Steps.Single(r => r.Step == open[0].Step).Start;
+            cleans = disk.Book.State.Wall!.Plan.Cleans.Count(c => c.Start > last);
+            var nutsAhead = disk.Book.State.Wall!.Plan.Steps.Any(r => r.Machine == "bowl20" && r.People.Count > 0 && StepKey.Parse(r.Step) is { Operation: "mix" } key && key.Order == Nutty.Id);
+            Assert.True(nutsAhead || cleans == 0, $"{cleans} more clean-downs with nothing in the bowl to clean of");
+        }
+
+        Assert.Equal(0, cleans);
+    }
+
+    [Fact]
+    public async Task An_allergy_by_the_shops_own_recipe_told_after_the_batter_is_refused_too()
+    {
+        using var disk = await OneBowl();
+        await disk.Enter(BookOnDisk.Recipes());
+        var vanilla = disk.Book.State.Cookbook.Recipe("vanilla")!;
+        await disk.Enter(new WriteRecipes(BookOnDisk.NewId(), "ines", "counter", [], [vanilla with { Lines = [.. vanilla.Lines, RecipeLine.Grams("ground-almonds", 100)] }], "Almonds keep it moist"));
+        await disk.Write(BookOnDisk.Order("Hale", day: 16));
+        var plain = BookOnDisk.Order("Fenn", day: 17);
+        plain = (await disk.Write(plain with { Tiers = [plain.Tiers[0] with { Sponge = "lemon" }] })).Order!;
+        foreach (var mix in Mixes(disk).Select(r => r.Step).ToList())
+        {
+            await Tick(disk, mix);
+        }
+
+        var order = disk.Book.State.Orders.Single(o => o.Id == plain.Id);
+        Assert.Contains((await disk.Write(BookOnDisk.Avoiding(order, "nuts"))).Problems, p => p.Sentence.Contains("met nuts before the ", StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task An_allergy_told_after_the_batter_was_mixed_in_a_bowl_that_met_it_is_refused_and_named()
     {

@@ -115,6 +115,30 @@ public sealed class WeekFromTests
         Assert.DoesNotContain(Week.From([kept, nutty], SampleBakery.Shop, done, Hung(new CleanRow("bowl20", now - 85, ["petra"])), Cakes.Now).Fixed, f => f.Step == mix);
     }
 
+    /// <summary>A bowl with nuts, cleaned down, and a batter kept from them that runs: what was made for others in between brings no nuts back.</summary>
+    [Fact]
+    public void A_clean_down_before_a_batter_that_runs_counts_for_what_was_made_since()
+    {
+        var nutty = Cakes.Good(2, 8) with { Number = 402, Version = 1, Tiers = [Cakes.Good(2, 8).Tiers[0] with { Sponge = "carrot" }] };
+        var plain = Cakes.Good(3, 8) with { Number = 403, Version = 1 };
+        var kept = Cake with { Allergies = new AllergyAnswer(AllergyKind.Avoid, ["nuts"], "") };
+        string Mix(Order order) => new StepKey(order.Id, order.Tiers[0].Id, "mix", 1).ToString();
+        var epoch = WeekTime.Of(London, Cakes.Now, 21).Epoch;
+        var now = (int)(Cakes.Now - epoch).TotalMinutes;
+        Week At(int cleaned, params Order[] orders) => Week.From(
+            orders, SampleBakery.Shop, [new(Mix(nutty), Cakes.Now - Duration.FromMinutes(90), "petra"), new(Mix(plain), Cakes.Now - Duration.FromMinutes(10), "petra")],
+            new Wall(epoch, new Plan("w", new Dictionary<string, string>(), [new StepRow(Mix(nutty), now - 110, ["petra"], "bowl20", null), new StepRow(Mix(plain), now - 25, ["petra"], "bowl20", null), new StepRow(Mix(kept), now - 5, ["petra"], "bowl20", null)], [], [new CleanRow("bowl20", now - cleaned, ["petra"])])),
+            Cakes.Now);
+        IReadOnlyList<string> InBowl(Week week) => week.Steps.Single(s => s.Id == Mix(plain)).Has;
+
+        var cleanedBefore = At(60, kept, nutty, plain);
+        Assert.Contains(cleanedBefore.Fixed, f => f.Step == Mix(kept) && f.Why == "started");
+        Assert.DoesNotContain("nuts", InBowl(cleanedBefore));
+        // Cleaned before the nuts came in, or for nobody: the bowl still has them.
+        Assert.Contains("nuts", InBowl(At(140, kept, nutty, plain)));
+        Assert.Contains("nuts", InBowl(At(60, Cake, nutty, plain)));
+    }
+
     /// <summary>
     /// The counter's words cover what the kitchen knows by other names: "gluten" is wheat in a batter and in the air, a kind of nut is in what
     /// has nuts (Regulation (EU) No 1169/2011, Annex II, points 1 and 8).
