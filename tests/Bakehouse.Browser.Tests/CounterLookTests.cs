@@ -50,6 +50,9 @@ public sealed class CounterLookTests(OpenShop open) : IClassFixture<OpenShop>
         await page.Picture($"counter-foot-{width}");
         await Expect(page.Locator(width > 900 ? ".answer" : ".answer-foot")).ToBeInViewportAsync();
         await PagesTests.IsWhole(page);
+        // While the next answer is awaited, the last one is dimmed and can still be read.
+        await page.Locator(".answer").EvaluateAsync("e => e.classList.add('is-old')");
+        await PagesTests.IsWhole(page);
         await page.EvaluateAsync("() => window.scrollTo(0, 0)");
         await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
         await page.Context.CloseAsync();

@@ -46,10 +46,16 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         return person is not null
             ? Cleans().Select(c => new ThenView("", "Clean", $"{words.Time(words.Local(c.Start).TimeOfDay)} {c.Words}"))
                 .Concat(blocks.Select(x => new ThenView("", BlockWords.Of(x.Block.Kind), string.Join(", ", x.Block.Stints.Select(s => $"{Timed(s)} {Big(s)}".Trim())))))
-            : blocks.SelectMany(x => Nearest(x.Block).Select(n => (n.Stint.Start, Key: n.Stint.Steps[0], Then: new ThenView(Timed(n.Stint), Name(x.Person), Big(n.Stint) + (n.More > 0 ? $" and {n.More} more" : "")))))
-                .DistinctBy(x => x.Key, StringComparer.Ordinal)
-                .Concat(Cleans().Select(c => (c.Start, Key: "", Then: new ThenView(words.Time(words.Local(c.Start).TimeOfDay), Name(c.Person), c.Words))))
-                .OrderBy(x => x.Start).Take(ThenThatFit).Select(x => x.Then);
+            : Earliest(blocks.SelectMany(x => Nearest(x.Block).Select(n => (n.Stint.Start, Key: n.Stint.Steps[0], Then: new ThenView(Timed(n.Stint), Name(x.Person), Big(n.Stint) + (n.More > 0 ? $" and {n.More} more" : "")))))
+                .DistinctBy(x => x.Key, StringComparer.Ordinal).Select(x => (x.Start, x.Then)));
+    }
+
+    /// <summary>Of everybody's work what fits the screen; a clean-down of the next hour is never what gives way.</summary>
+    private IEnumerable<ThenView> Earliest(IEnumerable<(Instant Start, ThenView Then)> work)
+    {
+        var cleans = Cleans().ToLookup(c => c.Start - state.Now <= Soon, c => (c.Start, Then: new ThenView(words.Time(words.Local(c.Start).TimeOfDay), Name(c.Person), c.Words)));
+        var rest = work.Concat(cleans[false]).OrderBy(x => x.Start).Take(Math.Max(0, ThenThatFit - cleans[true].Count()));
+        return cleans[true].Concat(rest).OrderBy(x => x.Start).Select(x => x.Then);
     }
 
     /// <summary>Clean-downs of today, on one person's screen only theirs.</summary>

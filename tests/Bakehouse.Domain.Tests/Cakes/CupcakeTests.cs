@@ -42,7 +42,7 @@ public sealed class CupcakeTests
         Assert.Equal(177, Sponge.Of("vanilla")!.Heat);
     }
 
-    /// <summary>One piece is one portion: a unit of 67 to 200 % of the reference amount is (21 CFR 101.9(b)(2)(i)); 80 g for a cupcake (21 CFR 101.12(b), from memory).</summary>
+    /// <summary>One piece is one portion: a unit of 67 to 200 % of the reference amount is (21 CFR 101.9(b)(2)(i), from memory); 80 g for a cupcake (21 CFR 101.12(b), from memory).</summary>
     [Fact]
     public void One_is_a_portion_by_the_labelling_rule()
     {
