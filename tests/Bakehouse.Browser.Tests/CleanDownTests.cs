@@ -34,9 +34,10 @@ public sealed class CleanDownTests(OpenShop open) : IClassFixture<OpenShop>
             var page = await open.Shop.Screen(width, height, touch: true);
             await page.IAm("Petra");
             await page.GotoAsync($"/kitchen?for={who}");
-            await Expect(page.Locator(".then")).ToContainTextAsync("bowl down wet");
+            await Expect(page.Locator(".then li").First).ToContainTextAsync("bowl down wet");
             // Nobody ticked the day before: its rings lie over the list that is looked at.
             await page.EvaluateAsync("() => document.querySelectorAll('[role=alertdialog]').forEach(e => e.remove())");
+            await Expect(page.Locator(".then li").First).ToBeInViewportAsync();
             await page.Picture($"clean-down-{width}");
             await PagesTests.IsWhole(page);
             await page.GotoAsync($"/kitchen/step/{behind}");

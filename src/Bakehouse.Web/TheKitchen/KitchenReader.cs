@@ -50,12 +50,12 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
                 .DistinctBy(x => x.Key, StringComparer.Ordinal).Select(x => (x.Start, x.Then)));
     }
 
-    /// <summary>Of everybody's work what fits the screen; a clean-down of the next hour is never what gives way.</summary>
+    /// <summary>Of everybody's work what fits the screen; a clean-down of the next hour comes first, for a strip that is cut off begins with it.</summary>
     private IEnumerable<ThenView> Earliest(IEnumerable<(Instant Start, ThenView Then)> work)
     {
         var cleans = Cleans().ToLookup(c => c.Start - state.Now <= Soon, c => (c.Start, Then: new ThenView(words.Time(words.Local(c.Start).TimeOfDay), Name(c.Person), c.Words)));
         var rest = work.Concat(cleans[false]).OrderBy(x => x.Start).Take(Math.Max(0, ThenThatFit - cleans[true].Count()));
-        return cleans[true].Concat(rest).OrderBy(x => x.Start).Select(x => x.Then);
+        return cleans[true].Concat(rest).Select(x => x.Then);
     }
 
     /// <summary>Clean-downs of today, on one person's screen only theirs.</summary>
