@@ -7,18 +7,18 @@ using Bakehouse.Domain.Reminders;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.Bell;
 using NodaTime;
-using NodaTime.Text;
 
 /// <summary>A tap in the kitchen.</summary>
 /// <param name="Id">Made on the screen; the same tap sent twice counts once.</param>
 /// <param name="Do">tick, undo, confirm (as planned, what was only assumed) or answer.</param>
 /// <param name="Steps">Keys of the steps of a tick or undo: one, or all of a batch.</param>
 /// <param name="By">Id of the person who did it; for a tick.</param>
-/// <param name="Done">When, for a tick kept while there was no connection (ISO 8601, UTC); null for now.</param>
+/// <param name="Done">When, by the screen's clock, for a tick kept while there was no connection (ISO 8601, UTC); null for now.</param>
 /// <param name="Ring">Id of the ring that is answered.</param>
 /// <param name="Kind">Done, Later or Cannot.</param>
 /// <param name="Reason">Why it can't be done.</param>
-public sealed record Tap(Guid Id, string Do, IReadOnlyList<string>? Steps, string? By, string? Done, string? Ring, string? Kind, string? Reason);
+/// <param name="Now">What the screen's clock shows as it sends a kept tick; with it a wrong clock does not matter.</param>
+public sealed record Tap(Guid Id, string Do, IReadOnlyList<string>? Steps, string? By, string? Done, string? Ring, string? Kind, string? Reason, string? Now = null);
 
 /// <summary>What the screen hears about its tap.</summary>
 public sealed record TapAnswer(bool Accepted, string Message);
@@ -42,18 +42,19 @@ internal static class KitchenCommands
         }
 
         var tap = await Read(context.Request, cancel);
-        if (tap is null || tap.Id == Guid.Empty || await Enter(tap, WhoAmI.Of(context), book, clock, cancel) is not { } answer)
+        if (tap is null || tap.Id == Guid.Empty || KeptTime.Of(tap.Done, tap.Now, clock.GetCurrentInstant()) is not { } time
+            || await Enter(tap, time.Done, WhoAmI.Of(context), book, clock, cancel) is not { } answer)
         {
             return Said(StatusCodes.Status400BadRequest, "This tap can’t be read. Load the page again.");
         }
 
-        return Heard(answer);
+        return tap.Do == "tick" && time.IsLost && answer.Kind == AnswerKind.Accepted ? Results.Json(new TapAnswer(true, KeptTime.Lost)) : Heard(answer);
     }
 
     /// <summary>What the screen hears of the book's answer.</summary>
     internal static IResult Heard(Answer answer)
     {
-        var message = answer.Message.Length > 0 ? answer.Message : string.Join(' ', answer.Problems.Select(p => $"{p.Sentence} {p.Try}"));
+        var message = answer.Problems.Count > 0 ? string.Join(' ', answer.Problems.Select(p => $"{p.Sentence} {p.Try}")) : answer.Message;
         return answer.Kind switch
         {
             AnswerKind.Accepted => Results.Json(new TapAnswer(true, message)),
@@ -88,13 +89,13 @@ internal static class KitchenCommands
     }
 
     /// <summary>Enters it; null if it can't be read.</summary>
-    private static async Task<Answer?> Enter(Tap tap, Who who, IBook book, IClock clock, CancellationToken cancel)
+    private static async Task<Answer?> Enter(Tap tap, Instant? done, Who who, IBook book, IClock clock, CancellationToken cancel)
     {
         var steps = tap.Steps ?? [];
         var some = steps.Count is > 0 and <= MostSteps;
         return tap.Do switch
         {
-            "tick" when some && When(tap.Done) is (true, var done) => await book.Tick(who, tap.Id, steps, tap.By ?? who.Person, done, cancel),
+            "tick" when some => await book.Tick(who, tap.Id, steps, tap.By ?? who.Person, done, cancel),
             "confirm" when some => await book.Confirm(who, tap.Id, steps, clock.GetCurrentInstant(), cancel),
             "undo" when some => await book.Undo(who, tap.Id, steps, cancel),
             "answer" when tap.Ring is { Length: > 0 } ring && Enum.TryParse<RingAnswerKind>(tap.Kind, out var kind) && Enum.IsDefined(kind) =>
@@ -102,9 +103,6 @@ internal static class KitchenCommands
             _ => null,
         };
     }
-
-    private static (bool Read, Instant? Done) When(string? text) =>
-        text is null ? (true, null) : InstantPattern.ExtendedIso.Parse(text) is { Success: true } parsed ? (true, parsed.Value) : (false, null);
 
     /// <summary>True if the request comes from a page of ours.</summary>
     internal static bool SameOrigin(HttpRequest request)

@@ -72,6 +72,35 @@ public sealed partial class TapTests
     private static Task<HttpResponseMessage> Tap(HttpClient screen, string what, string step) =>
         screen.PostAsJsonAsync("/kitchen/commands", new { id = Guid.NewGuid(), @do = what, steps = new[] { step }, by = "petra" }, TestContext.Current.CancellationToken);
 
+    /// <summary>Kept for twenty minutes by a screen that is an hour ahead or behind, or years: the minutes between count. By elapsed time, worked out by hand.</summary>
+    [Theory]
+    [InlineData("2026-10-14T07:10:00Z", "2026-10-14T07:30:00Z")]
+    [InlineData("2026-10-14T05:10:00Z", "2026-10-14T05:30:00Z")]
+    [InlineData("1970-01-01T00:00:00.250Z", "1970-01-01T00:20:00.250Z")]
+    public async Task A_kept_tick_counts_from_when_it_was_tapped_whatever_the_clock_of_its_screen_shows(string done, string now)
+    {
+        await using var app = await KitchenShop.Sample(new SteppedTime(KitchenShop.Start));
+        var screen = app.At("petra");
+        var (steps, by) = await AtHand(screen);
+        Assert.Equal(HttpStatusCode.OK, (await Kept(screen, steps, by, done, now)).StatusCode);
+        Assert.All(steps, s => Assert.Equal(KitchenShop.Start - NodaTime.Duration.FromMinutes(20), app.Book.State.Ticks.Single(t => t.Step == s).Done));
+    }
+
+    [Fact]
+    public async Task A_kept_tick_of_a_clock_that_was_set_back_meanwhile_counts_as_of_now_and_says_so()
+    {
+        await using var app = await KitchenShop.Sample(new SteppedTime(KitchenShop.Start));
+        var screen = app.At("petra");
+        var (steps, by) = await AtHand(screen);
+        var answer = await Kept(screen, steps, by, "2026-10-14T07:25:00Z", "2026-10-14T06:30:00Z");
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains("Written as done now", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.All(steps, s => Assert.Equal(KitchenShop.Start, app.Book.State.Ticks.Single(t => t.Step == s).Done));
+    }
+
+    private static Task<HttpResponseMessage> Kept(HttpClient screen, string[] steps, string by, string done, string now) =>
+        screen.PostAsJsonAsync("/kitchen/commands", new { id = Guid.NewGuid(), @do = "tick", steps, by, done, now }, TestContext.Current.CancellationToken);
+
     [Fact]
     public async Task A_tap_from_elsewhere_or_from_nobody_is_not_taken()
     {
@@ -99,6 +128,7 @@ public sealed partial class TapTests
     [InlineData("""{"id":"7d444840-9dc0-11d1-b245-5ffdce74fad2","do":"sing"}""")]
     [InlineData("""{"id":"7d444840-9dc0-11d1-b245-5ffdce74fad2","do":"tick","steps":[]}""")]
     [InlineData("""{"id":"7d444840-9dc0-11d1-b245-5ffdce74fad2","do":"tick","steps":["a"],"done":"yesterday"}""")]
+    [InlineData("""{"id":"7d444840-9dc0-11d1-b245-5ffdce74fad2","do":"tick","steps":["a"],"done":"2026-10-14T06:30:00Z","now":"later"}""")]
     [InlineData("""{"id":"7d444840-9dc0-11d1-b245-5ffdce74fad2","do":"answer","ring":"x","kind":"Maybe"}""")]
     public async Task A_tap_that_can_not_be_read_says_so(string body)
     {

@@ -6,10 +6,13 @@ const board = document.getElementById("board");
 const rings = document.getElementById("rings");
 const notices = document.getElementById("notices");
 const offline = document.getElementById("offline");
+const refused = document.getElementById("refused");
 const sound = document.getElementById("sound");
 const clock = () => new Date().toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
-const keep = (name, value) => { try { localStorage.setItem(name, value); } catch { /* private window: not kept */ } };
-const kept = name => { try { return localStorage.getItem(name); } catch { return null; } };
+// What this device keeps; where it keeps nothing (a private window, a full store), this page does for as long as it is open.
+const here = new Map();
+const keep = (name, value) => { try { localStorage.setItem(name, value); here.delete(name); } catch { here.set(name, value); } };
+const kept = name => { try { return here.get(name) ?? localStorage.getItem(name); } catch { return here.get(name) ?? null; } };
 
 // A phone shows the list of whoever holds it.
 if (innerWidth < 700 && !new URLSearchParams(location.search).has("for") && page.dataset.me) {
@@ -55,13 +58,18 @@ function lost() {
 
 async function back() {
   offline.dataset.back = "yes";
-  const sent = await sendKept();
-  if (waiting().length > 0) {
+  const { sent, notes } = await sendKept();
+  if (unsent().length > 0) {
     // The plan is heard again and taps still don't get through: what is kept stays told, and the next beat tries again.
     delete offline.dataset.back;
     return;
   }
-  offline.textContent = sent > 0 ? `Connected again, ${sent} ${sent === 1 ? "tick" : "ticks"} sent. Tap to close.` : "";
+  saySent(sent, notes);
+}
+
+function saySent(sent, notes) {
+  offline.dataset.back = "yes";
+  offline.textContent = sent > 0 ? [`Connected again, ${sent} ${sent === 1 ? "tick" : "ticks"} sent.`, ...notes, "Tap to close."].join(" ") : "";
   offline.hidden = sent === 0;
 }
 offline.addEventListener("click", () => { if (offline.dataset.back) offline.hidden = true; });
@@ -162,39 +170,76 @@ const post = tap => fetch("/kitchen/commands", {
   body: JSON.stringify(tap),
 });
 
+// What the book says; anything else on the way (an error, a page of somebody else's) is no answer, and the tap stays kept.
+async function heardOf(tap) {
+  const answer = await post(tap);
+  if (answer.status >= 500) throw new Error(String(answer.status));
+  const said = await answer.json();
+  if (typeof said.accepted !== "boolean") throw new Error("No answer of the book.");
+  return said;
+}
+
 const waiting = () => JSON.parse(kept("taps") ?? "[]");
+const unsent = () => waiting().filter(t => !t.no);
 const hold = tap => keep("taps", JSON.stringify([...waiting(), tap]));
 const letGo = tap => keep("taps", JSON.stringify(waiting().filter(t => t.id !== tap.id)));
+const mark = (id, no) => keep("taps", JSON.stringify(waiting().map(t => id === undefined || t.id === id ? { ...t, no } : t)));
 
-// Sends what was kept, oldest first. A tap that the book has already is answered the same and so counts once.
+// Sends what was kept, oldest first. A tap that the book has already is answered the same and so counts once. One that is refused stays
+// until a person has read why.
 async function sendKept() {
   let sent = 0;
-  for (const tap of waiting()) {
+  const notes = new Set();
+  for (const tap of unsent()) {
     try {
-      const answer = await post(tap);
-      if (answer.status >= 500) break;
-      if (answer.ok) sent++;
+      const { accepted, message } = await heardOf({ ...tap, now: new Date().toISOString() });
+      if (accepted) { sent++; if (message) notes.add(message); letGo(tap); } else mark(tap.id, message);
     } catch { break; }
-    letGo(tap);
   }
-  return sent;
+  sayRefused();
+  return { sent, notes: [...notes] };
 }
+
+// ---- what was kept and then refused: told one by one, let go by a tap
+function sayRefused() {
+  const [first, ...more] = waiting().filter(t => t.no);
+  refused.hidden = !first;
+  if (!first) return;
+  const left = more.length === 0 ? "" : ` ${more.length} more after it.`;
+  refused.dataset.id = first.id;
+  refused.querySelector("span").textContent =
+    `${first.what ?? "A tick"}, tapped ${ago(first)}: not taken. ${first.no} If it was done, tick it on the list; then let this go.${left}`;
+}
+
+function ago(tap) {
+  const minutes = Math.floor((Date.now() - Date.parse(tap.done)) / 60000);
+  return !(minutes >= 0) ? "earlier" : minutes < 1 ? "just now" : minutes < 60 ? `${minutes} min ago` : minutes < 1440 ? `${Math.floor(minutes / 60)} h ${minutes % 60} ago` : `${Math.floor(minutes / 1440)} days ago`;
+}
+
+refused.addEventListener("click", async event => {
+  const wish = event.target.closest("button")?.dataset.kept;
+  if (wish === "let-go") { letGo({ id: refused.dataset.id }); sayRefused(); }
+  if (wish === "again") { mark(undefined, undefined); const { sent, notes } = await sendKept(); saySent(sent, notes); if (unsent().length > 0) lost(); }
+});
 
 // Kept until the book has answered: whatever ends this page in between, the next one sends it.
 async function send(tap, button) {
   button.disabled = true;
   button.classList.add("is-sending");
-  if (tap.do !== "answer") hold(tap.do === "tick" ? { ...tap, done: new Date().toISOString() } : tap);
+  if (tap.do !== "answer") hold({ ...tap, what: named(button), done: new Date().toISOString() });
   try {
-    const answer = await post(tap);
-    if (answer.status >= 500) throw new Error(String(answer.status));
+    const { accepted, message } = await heardOf(tap);
     letGo(tap);
-    if (!answer.ok) { tell((await answer.json()).message); settle(button); }
+    if (!accepted) { tell(message); settle(button); }
   } catch {
     if (tap.do === "answer") settle(button);
     lost();
   }
 }
+
+// "Done: Final coat 8 in, Petra", or "Undo: Final coat 8 in, done 10:58, Petra".
+const named = button => button.getAttribute("aria-label")
+  ?? [button.textContent, button.parentElement.querySelector("span")?.textContent].filter(Boolean).map(t => t.trim()).join(": ");
 
 const settle = button => { button.disabled = false; button.classList.remove("is-sending"); };
 
@@ -222,4 +267,9 @@ document.addEventListener("click", event => {
 
 ring();
 listen();
-sendKept();
+// Whoever comes back to this page may have said who they are: what was refused is tried again.
+mark(undefined, undefined);
+sendKept().then(({ sent, notes }) => {
+  if (notes.length > 0) saySent(sent, notes);
+  if (unsent().length > 0) lost();
+});
