@@ -48,7 +48,7 @@ public static class BeforeWork
     private static bool Same(CakeContents? a, CakeContents? b) => (a is null) == (b is null) && (a is null || a.Tiers.Zip(b!.Tiers).All(t => Same(t.First, t.Second)));
 
     private static bool Same(TierContents a, TierContents b) =>
-        a.Contents.Findings.ToHashSet().SetEquals(b.Contents.Findings) && a.Label.SequenceEqual(b.Label)
+        a.Contents.Findings.ToHashSet().SetEquals(b.Contents.Findings) && a.Label.ListsTheSame(b.Label)
         && a.Alcohol.SequenceEqual(b.Alcohol, StringComparer.Ordinal) && a.RawEgg.SequenceEqual(b.RawEgg, StringComparer.Ordinal);
 
     /// <summary>Whoever makes a cake has taken it, even if its day is only kept.</summary>

@@ -7,11 +7,11 @@ using Bakehouse.Domain.Recipes;
 /// <summary>What one tier contains.</summary>
 /// <param name="Parts">With a recipe; at the mixing bowl.</param>
 /// <param name="Missing">Names of parts without a recipe.</param>
-/// <param name="Label">The full list of ingredients; without the parts that are missing.</param>
+/// <param name="Label">The full list of ingredients; nothing as long as something is not known of any tier of the cake.</param>
 /// <param name="Alcohol">Names of the ingredients with alcohol; baked or not, some is left.</param>
 /// <param name="RawEgg">Names of the recipes with raw egg.</param>
 public sealed record TierContents(
-    CakeTier Tier, IReadOnlyList<RecipePart> Parts, IReadOnlyList<string> Missing, Contents Contents, IReadOnlyList<LabelRun> Label, IReadOnlyList<string> Alcohol, IReadOnlyList<string> RawEgg);
+    CakeTier Tier, IReadOnlyList<RecipePart> Parts, IReadOnlyList<string> Missing, Contents Contents, Label Label, IReadOnlyList<string> Alcohol, IReadOnlyList<string> RawEgg);
 
 /// <summary>What a cake contains, tier by tier, and the whole.</summary>
 /// <param name="Tiers">Bottom first.</param>
@@ -27,7 +27,8 @@ public sealed record CakeContents(IReadOnlyList<TierContents> Tiers, Contents Wh
 
         var parts = CakeParts.Of(order, sheet);
         List<TierContents> tiers = [.. order.Tiers.Select(t => Of(t, parts[t.Id], book, rules))];
-        return new CakeContents(tiers, Contents.Together(tiers.Select(t => t.Contents)));
+        List<Label> labels = [.. tiers.Select(t => t.Label)];
+        return new CakeContents([.. tiers.Select(t => t with { Label = t.Label.Beside(labels) })], Contents.Together(tiers.Select(t => t.Contents)));
     }
 
     /// <summary>Allergens of which nothing may stay unknown and something does, with what they may be in.</summary>
@@ -45,7 +46,7 @@ public sealed record CakeContents(IReadOnlyList<TierContents> Tiers, Contents Wh
         List<string> missing = [.. made.Where(m => m.Recipe is null).Select(m => m.Part.Name)];
         var contents = Contents.Together([Contents.Of(known, book, rules), .. missing.Select(m => Contents.NoRecipe(m, rules))]);
         return new TierContents(
-            tier, known, missing, contents, IngredientList.Of(known, book, rules), [.. known.SelectMany(p => AlcoholLeft.In(p.Recipe, book)).Distinct(StringComparer.Ordinal)], [.. Inside(known, book).Where(r => r.Eggs == EggMethod.Raw).Select(r => r.Name).Distinct(StringComparer.Ordinal)]);
+            tier, known, missing, contents, Label.Of(known, missing, book, rules), [.. known.SelectMany(p => AlcoholLeft.In(p.Recipe, book)).Distinct(StringComparer.Ordinal)], [.. Inside(known, book).Where(r => r.Eggs == EggMethod.Raw).Select(r => r.Name).Distinct(StringComparer.Ordinal)]);
     }
 
     /// <summary>Those recipes and all inside them.</summary>

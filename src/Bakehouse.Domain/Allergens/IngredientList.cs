@@ -9,9 +9,9 @@ public sealed record LabelRun(string Text, bool Stressed);
 
 /// <summary>
 /// The full list of ingredients: by weight as they go in, most first (Regulation (EU) 1169/2011, article 18), what is compound with
-/// its own parts in brackets, allergens stressed.
+/// its own parts in brackets, allergens stressed. What may be printed of it is a <see cref="Label"/>.
 /// </summary>
-public sealed class IngredientList
+internal sealed class IngredientList
 {
     private readonly Cookbook book;
     private readonly AllergenRules rules;
@@ -36,9 +36,6 @@ public sealed class IngredientList
 
         return list.runs;
     }
-
-    /// <summary>The same as plain text, stressed words in capitals.</summary>
-    public static string Text(IEnumerable<LabelRun> runs) => string.Concat(runs.Select(r => r.Stressed ? r.Text.ToUpperInvariant() : r.Text));
 
     private void Lines(Recipe recipe) => Each(
         recipe.Lines.GroupBy(l => (l.Of, l.IsRecipe)).Select(g => (Line: g.First(), Grams: g.Sum(book.Grams))).OrderByDescending(l => l.Grams).ThenBy(l => book.NameOf(l.Line), StringComparer.Ordinal).ToList(),

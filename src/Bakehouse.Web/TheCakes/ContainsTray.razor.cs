@@ -45,17 +45,16 @@ public sealed partial class ContainsTray
 
     private IReadOnlyList<Problem> Stops => Stages.IsPlanned(Order.Stage) ? Book.State.StopsOf(Order) : [];
 
-    /// <summary>What goes in and whose open pack nobody has read.</summary>
-    private IReadOnlyList<Ingredient> Unread =>
-        [.. (Cake?.Uses(Recipes) ?? []).Select(Recipes.Ingredient).OfType<Ingredient>().Where(i => i.InUse?.Facts is null).OrderBy(i => i.Name, StringComparer.OrdinalIgnoreCase)];
-
     private string Locked => Order.MadeFrom is { Packs.Count: > 0 } made
         ? $" Locked packs: {string.Join(", ", made.Packs.Select(p => $"{Recipes.Ingredient(p.Ingredient)?.Name ?? p.Ingredient} {p.Lot}"))}."
         : "";
 
-    /// <summary>Each list of ingredients once, with the sizes of the tiers that share it.</summary>
-    private IEnumerable<(IReadOnlyList<LabelRun> Label, string Sizes)> Labels => Cake!.Tiers.Reverse()
-        .GroupBy(t => IngredientList.Text(t.Label), StringComparer.Ordinal)
+    /// <summary>True if its label may be printed: it is settled from which recipes it is made, and everything about every tier is known.</summary>
+    private bool HasLabel => !IsHit && Cake!.Tiers.All(t => t.Label.Waits.Count == 0);
+
+    /// <summary>Each list of ingredients once, with the sizes of the tiers that share it; of a cake without a label what that waits for, once.</summary>
+    private IEnumerable<(Label Label, string Sizes)> Labels => IsHit ? [] : Cake!.Tiers.Reverse()
+        .GroupBy(t => t.Label.Text, StringComparer.Ordinal)
         .Select(g => (g.First().Label, string.Join(", ", g.Select(t => Words.Tier(t.Tier)))));
 
     private IReadOnlyList<Weighed> Against(CakeContents cake) => Weighing.Of(Order.Allergies, cake, Shop.Allergens);

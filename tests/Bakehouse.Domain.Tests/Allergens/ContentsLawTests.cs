@@ -20,6 +20,8 @@ public sealed class ContentsLawTests
 
     private static readonly string[] Ids = [.. KnownAllergens.All.Select(a => a.Id).Where(a => a != KnownAllergens.Sulphites)];
 
+    private static readonly int[] MustKnow = [.. KnownAllergens.Eu.Entries.SelectMany(e => e.Covers).Where(a => a != KnownAllergens.Sulphites).Select(a => Array.IndexOf(Ids, a))];
+
     private static readonly Gen<Graph> Graphs =
         from ingredients in Gen.Int[1, 8]
         from recipes in Gen.Int[1, 9]
@@ -48,14 +50,27 @@ public sealed class ContentsLawTests
         var book = Cookbook(graph);
         for (var recipe = 0; recipe < graph.Lines.Length; recipe++)
         {
-            var contents = Contents.Of([new RecipePart(book.Recipe($"r{recipe}")!, Mass.FromGrams(100))], book, AllergenRules.Usual);
+            List<RecipePart> parts = [new(book.Recipe($"r{recipe}")!, Mass.FromGrams(100))];
+            var contents = Contents.Of(parts, book, AllergenRules.Usual);
             var walked = Walk(graph, recipe);
+            NoPartOfALabel(Label.Of(parts, [], book, AllergenRules.Usual), graph, recipe);
             for (var a = 0; a < Ids.Length; a++)
             {
                 Assert.Equal(walked[a], contents.Status(Ids[a]));
             }
         }
     }
+
+    /// <summary>A label is whole, or it is not there and every pack that it waits for is named.</summary>
+    private static void NoPartOfALabel(Label label, Graph graph, int recipe)
+    {
+        var unread = Below(graph, recipe).Where(i => MustKnow.Any(a => graph.Facts[i][a] == AllergenStatus.Unknown)).Select(i => $"i{i}").ToHashSet();
+        Assert.Equal(unread, label.Waits.Select(w => w.Id).ToHashSet());
+        Assert.Equal(unread.Count > 0, label.Runs.Count == 0);
+        Assert.Equal(unread.Count > 0, label.Text.Length == 0);
+    }
+
+    private static IEnumerable<int> Below(Graph graph, int recipe) => graph.Lines[recipe].SelectMany(l => l.IsRecipe ? Below(graph, l.Of) : [l.Of]).Distinct();
 
     /// <summary>The walk apart: the worst that is met anywhere below.</summary>
     private static AllergenStatus[] Walk(Graph graph, int recipe)

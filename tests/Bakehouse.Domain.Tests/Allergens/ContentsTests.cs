@@ -83,6 +83,28 @@ public sealed class ContentsTests
         Assert.Contains("Vanilla butter cake (no recipe)", tier.Contents.In("soya"));
     }
 
+    /// <summary>A list with a part missing would read like a promise: one unread pack, one read in part or one missing recipe, and no tier has a label. Our own rule.</summary>
+    [Fact]
+    public void While_something_is_not_known_no_tier_has_a_label_and_what_it_waits_for_is_named()
+    {
+        var order = Testing.Cakes.Good(1, 10, 8);
+        order = order with { Tiers = [order.Tiers[0] with { Sponge = "chocolate", Filling = "ganache" }, order.Tiers[1] with { Sponge = "vanilla", Filling = "raspberry-jam" }] };
+        List<TierContents> Tiers(Cookbook book) => [.. CakeContents.Of(order, book, Rules, CakeFigures.Usual)!.Tiers];
+        Assert.All(Tiers(Starter.Sample), t => Assert.True(t.Label.Waits.Count == 0 && t.Label.Text.Contains("MILK", StringComparison.Ordinal)));
+
+        Waits(new LabelWaits(LabelGap.NotRead, "raspberries", "Raspberries"), With("raspberries", null));
+        Waits(new LabelWaits(LabelGap.ReadInPart, "raspberries", "Raspberries", "soya"), With("raspberries", AllergenFacts.Only() is var read ? read with { HasNot = [.. read.HasNot.Where(a => a != "soya")] } : null));
+        Waits(new LabelWaits(LabelGap.ReadInPart, "raspberries", "Raspberries", "sulphites"), With("raspberries", AllergenFacts.Only() with { SulphitesMgPerKg = null }));
+        Waits(new LabelWaits(LabelGap.NoRecipe, "", "Raspberry jam"), new Cookbook(1, Starter.Sample.Ingredients, [.. Starter.Sample.Recipes.Where(r => r.Id != "raspberry-jam")]));
+
+        void Waits(LabelWaits wanted, Cookbook book) => Assert.All(Tiers(book), t =>
+        {
+            Assert.Equal([wanted], t.Label.Waits);
+            Assert.Empty(t.Label.Runs);
+            Assert.Equal("", t.Label.Text);
+        });
+    }
+
     [Fact]
     public void A_new_pack_asks_for_its_label_and_an_old_one_can_be_locked()
     {

@@ -12,7 +12,7 @@ using static Bakehouse.Domain.Recipes.RecipeLine;
 public sealed class IngredientListTests
 {
     private static string Of(Cookbook book, params (string Recipe, decimal Grams)[] parts) =>
-        IngredientList.Text(IngredientList.Of([.. parts.Select(p => new RecipePart(book.Recipe(p.Recipe)!, Mass.FromGrams(p.Grams)))], book, AllergenRules.Usual));
+        Label.Of([.. parts.Select(p => new RecipePart(book.Recipe(p.Recipe)!, Mass.FromGrams(p.Grams)))], [], book, AllergenRules.Usual).Text;
 
     [Fact]
     public void Most_comes_first_and_allergens_stand_out() =>

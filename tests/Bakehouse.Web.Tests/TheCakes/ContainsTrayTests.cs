@@ -48,6 +48,7 @@ public sealed class ContainsTrayTests : BunitContext
         book.State = book.State with { Cookbook = newest, Cookbooks = new Dictionary<int, Cookbook> { [1] = Starter.Sample } };
         Assert.Contains("has changed since it was taken", Open("petra").Find("#contains").TextContent, StringComparison.Ordinal);
         Assert.Empty(Open("petra").FindAll("#contains button"));
+        Assert.Empty(Open("petra").FindAll("#contains .label-text"));
         Assert.DoesNotContain("almonds", Open("petra").Find("#contains").TextContent, StringComparison.Ordinal);
 
         Tap("ines", "Make it from the new recipes");
@@ -77,6 +78,24 @@ public sealed class ContainsTrayTests : BunitContext
         var said = Open().Find("#contains").TextContent;
         Assert.Contains("Not known yet: read the packs.", said, StringComparison.Ordinal);
         Assert.Contains("Nobody has said yet what that contains.", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_all_packs_read_there_is_no_label_and_no_part_of_one()
+    {
+        book.State = book.State with { Shop = book.State.Shop! with { Limits = new Bakehouse.Domain.Shops.OwnLimits(false, "", null, "Made in a home kitchen.") } };
+        var ready = Open().Find("#contains");
+        Assert.Contains("Made in a home kitchen.", ready.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("No label yet", ready.TextContent, StringComparison.Ordinal);
+
+        book.State = book.State with { Cookbook = new Cookbook(1, [.. Starter.Sample.Ingredients.Select(i => i.Id == "icing-sugar" ? i.Swapped(new Pack("second", null)) : i)], [.. Starter.Sample.Recipes.Where(r => r.Id != "colour")]) };
+        var tray = Open().Find("#contains");
+        Assert.Empty(tray.QuerySelectorAll(".label-text"));
+        Assert.Single(tray.QuerySelectorAll(".no-label"));
+        Assert.Contains("No label yet.", tray.TextContent, StringComparison.Ordinal);
+        Assert.Contains("No recipe Colour of the coat.", tray.TextContent, StringComparison.Ordinal);
+        Assert.Equal("/recipes/ingredient/icing-sugar", Assert.Single(tray.QuerySelectorAll(".no-label a"), a => a.TextContent == "Icing sugar").GetAttribute("href"));
+        Assert.DoesNotContain("Made in a home kitchen.", tray.TextContent, StringComparison.Ordinal);
     }
 
     private void Tap(string person, string words) => Open(person).FindAll("#contains button").Single(b => b.TextContent == words).Click();

@@ -66,6 +66,7 @@ public sealed class RecipesPageTests : BunitContext
     public void One_recipe_says_what_it_contains_its_percent_and_how_long_it_keeps_and_claims_nothing()
     {
         var text = Recipes("vanilla").Find(".recipes").TextContent;
+        Assert.StartsWith("Ingredients: ", Recipes("vanilla").Find(".label-text").TextContent, StringComparison.Ordinal);
         Assert.Contains("Contains egg, milk, wheat (gluten).", text, StringComparison.Ordinal);
         Assert.Contains("Local rules and your own tests come first.", text, StringComparison.Ordinal);
         Assert.Contains(Recipes("vanilla").FindAll("tbody tr"), r => r.Children[0].TextContent.Contains("flour", StringComparison.OrdinalIgnoreCase) && r.Children[3].TextContent == "100");
@@ -80,6 +81,8 @@ public sealed class RecipesPageTests : BunitContext
         var box = Recipes("raspberry-jam").Find(".contains-big").TextContent;
         Assert.Contains("Not known yet: read the packs.", box, StringComparison.Ordinal);
         Assert.DoesNotContain("none listed", box, StringComparison.Ordinal);
+        Assert.Empty(Recipes("raspberry-jam").FindAll(".label-text"));
+        Assert.Contains("Pack not read Lemon juice; Raspberries; Sugar, granulated. Read what stands on it", Recipes("raspberry-jam").Find(".no-label").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
