@@ -65,6 +65,9 @@ internal sealed class BookOnDisk : IDisposable
         return (await Book.AskFurther(first!, TestContext.Current.CancellationToken))!;
     }
 
+    /// <summary>The same with what takes a moment.</summary>
+    public async Task<CanWe> AskedToTheEnd(Order order) => (await Book.AskLast(await Asked(order), TestContext.Current.CancellationToken))!;
+
     public Task<Answer> Write(Order order, string person = "ines") => Enter(new WriteOrder(NewId(), person, "counter", order));
 
     /// <summary>An order for a day of the third week of October 2026, one round tier of vanilla unless told.</summary>

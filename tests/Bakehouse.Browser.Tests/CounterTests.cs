@@ -57,6 +57,124 @@ public sealed class CounterTests(OpenShop open, ITestOutputHelper output) : ICla
         await page.Context.CloseAsync();
     }
 
+    /// <summary>Somebody who was here before: name, their cake, a day of the twelve, none told, taken. Five taps and three letters; the telephone is known.</summary>
+    [Fact]
+    public async Task The_same_again_is_taken_in_five_taps_and_three_letters()
+    {
+        var page = await open.Shop.At("Wren", "/order");
+        var taps = 0;
+        async Task Tap(ILocator what)
+        {
+            await what.ClickAsync();
+            taps++;
+        }
+
+        await Tap(page.Locator("#name"));
+        await page.Locator("#name").PressSequentiallyAsync("Hal");
+        await Tap(page.Locator(".same-again button").First);
+        var day = page.Locator(".day", new() { HasText = "23" });
+        await Expect(day.Locator(".mark")).ToBeVisibleAsync();
+        await Expect(day).Not.ToContainTextAsync("not known yet", new() { Timeout = 60_000 });
+        await Tap(day);
+        await Tap(page.GetByRole(AriaRole.Radio, new() { Name = "None told" }).Or(page.GetByRole(AriaRole.Button, new() { Name = "None told" })));
+        await Expect(page.Locator(".answer:not(.is-old) [data-takes].main")).ToBeVisibleAsync();
+        await page.Picture("same-again-1280");
+        await Tap(page.Locator("[data-takes].main"));
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("is taken");
+        Assert.Equal(5, taps);
+        await page.Context.CloseAsync();
+    }
+
+    /// <summary>A whole order without a pointer: the letters jump, Enter leads on, a field keeps what is typed into it, Ctrl and Enter take it.</summary>
+    [Fact]
+    public async Task An_order_is_taken_by_keys_alone()
+    {
+        var page = await open.Shop.At("Wren", "/order");
+        await Expect(page.Locator("#order-head")).ToBeFocusedAsync();
+        await Press(page, "n", "#count");
+        await page.Keyboard.TypeAsync("20");
+        await page.Keyboard.PressAsync("Escape");
+        await Press(page, "d", "#day");
+        await page.Keyboard.TypeAsync("fri 23 oct");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#hour")).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("14");
+        await page.Keyboard.PressAsync("Escape");
+        await Press(page, "t", "#tiers button >> nth=0");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#tier-1")).ToBeVisibleAsync();
+        await Press(page, "f", "#tier-1 select >> nth=0");
+        await page.Keyboard.PressAsync("Escape");
+        await Press(page, "c", "#finish");
+        await page.Keyboard.PressAsync("Escape");
+        await Press(page, "a", "#allergies button >> nth=0");
+        await page.Keyboard.PressAsync("Enter");
+        await Press(page, "w", "#name");
+        await page.Keyboard.TypeAsync("Wanda Dint 1");
+        await Expect(page.Locator("#name")).ToHaveValueAsync("Wanda Dint 1");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#phone")).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("020 7946 0182");
+        await Expect(page.Locator(".answer:not(.is-old) [data-takes].main")).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("Control+Enter");
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("is taken");
+        await page.Context.CloseAsync();
+    }
+
+    /// <summary>A figure takes its offer, but not while somebody writes; what can't be taken as it is, the keys don't take.</summary>
+    [Fact]
+    public async Task A_figure_takes_its_offer_unless_somebody_writes()
+    {
+        var page = await open.Shop.At("Wren", "/order");
+        await page.Locator("#count").FillAsync("40");
+        await page.Locator("#day").FillAsync("fri 16 oct");
+        await page.Locator("#hour").FillAsync("8");
+        await page.Build("6+8+10").ClickAsync();
+        await Expect(page.Locator(".offer").First).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await page.Picture("offers-1280");
+        var hour = await page.Locator("#hour").InputValueAsync() + await page.Locator("#day").InputValueAsync();
+        await page.Locator("#name").FocusAsync();
+        await page.Keyboard.TypeAsync("1");
+        await page.Keyboard.PressAsync("Control+Enter");
+        await Expect(page.Locator("#name")).ToHaveValueAsync("1");
+        Assert.Equal(hour, await page.Locator("#hour").InputValueAsync() + await page.Locator("#day").InputValueAsync());
+        await page.Keyboard.PressAsync("Escape");
+        await page.Keyboard.PressAsync("1");
+        await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToContainTextAsync(new System.Text.RegularExpressions.Regex("Yes|Tight"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
+
+    /// <summary>WCAG 2.2, 2.1.4: single keys can be switched off, and stay so on this device.</summary>
+    [Theory]
+    [InlineData(1280, 800)]
+    [InlineData(390, 844)]
+    public async Task The_single_keys_are_switched_off_in_help(int width, int height)
+    {
+        var page = await open.Shop.At("Wren", "/order", width, height);
+        await page.GetByText("Help", new() { Exact = true }).ClickAsync();
+        var off = page.GetByRole(AriaRole.Button, new() { Name = "Switch the single keys off" });
+        await off.ScrollIntoViewIfNeededAsync();
+        await page.Picture($"keys-{width}");
+        await off.ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Switch the single keys on" })).ToBeVisibleAsync();
+        await page.ReloadAsync();
+        await page.UntilAlive();
+        await page.Keyboard.PressAsync("d");
+        await Expect(page.Locator("#day")).Not.ToBeFocusedAsync();
+        await page.GetByText("Help", new() { Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Switch the single keys on" }).ClickAsync();
+        await page.Keyboard.PressAsync("d");
+        await Expect(page.Locator("#day")).ToBeFocusedAsync();
+        await page.Context.CloseAsync();
+    }
+
+    private static async Task Press(IPage page, string key, string place)
+    {
+        await page.Keyboard.PressAsync(key);
+        await Expect(page.Locator(place)).ToBeFocusedAsync();
+    }
+
     [Theory]
     [InlineData(1280, 800)]
     [InlineData(390, 844)]

@@ -65,7 +65,15 @@ public sealed class BookInHand : IBook
     /// <summary>A fit with an hour to spare.</summary>
     public static Fit Yes(Order order) => new(order, Instant.FromUtc(2026, 10, 14, 8, 0), 60, new Dictionary<string, int>(), new Wall(default, new Plan("", new Dictionary<string, string>(), [], [], [])), []);
 
-    public Task<CanWe?> Ask(Order order, CancellationToken cancel = default) => Task.FromResult<CanWe?>(Asked(order));
+    /// <summary>So often too many others ask first.</summary>
+    public int Crowded { get; set; }
+
+    public Task<CanWe?> Ask(Order order, CancellationToken cancel = default) => Task.FromResult(Crowded-- > 0 ? null : Asked(order));
+
+    /// <summary>What is found in the end, unless it is what was found before.</summary>
+    public Func<CanWe, CanWe>? AskedLast { get; set; }
+
+    public Task<CanWe?> AskLast(CanWe whole, CancellationToken cancel = default) => Task.FromResult<CanWe?>(AskedLast?.Invoke(whole) ?? whole);
 
     public Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default) => Task.FromResult<CanWe?>(Asked(first.Wished.Order) with { IsWhole = true });
 

@@ -6,6 +6,7 @@ using Bakehouse.Domain.FarDates;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Prices;
 using Bakehouse.Domain.Slips;
 using NodaTime;
 
@@ -29,9 +30,14 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
         return first.Wished.IsYes ? whole : whole with
         {
             Decides = first.Wished.Proof is null ? null : new Deciding(desk).Of(first.Wished),
-            Offers = [.. Instead(first.Wished).OfType<Offer>().Take(MostOffers)],
+            Offers = [.. Instead(first.Wished).OfType<Offer>().Take(MostOffers).Select(o => Priced(o, first.Wished.Order))],
         };
     }
+
+    /// <summary>What takes longest: the earliest time at which others make way for it, after what is offered already.</summary>
+    public CanWe Last(CanWe whole) => new SoonestWithMoves(this, times).Of(whole) is { } offer
+        ? whole with { Offers = [.. whole.Offers, Priced(offer, whole.Wished.Order)] }
+        : whole;
 
     /// <summary>How one day stands for that cake, at the wished hour or else at another of it.</summary>
     /// <param name="hour">The hour that was wished; null if any will do: then the last of the day is asked for.</param>
@@ -141,10 +147,15 @@ internal sealed class Asking(Desk desk, CancellationToken cancel)
     private Offer? Best(OfferKind kind, IEnumerable<Order> tries) =>
         tries.Select(Of).FirstOrDefault(f => f.IsYes) is { } fit ? Still(kind, fit) : null;
 
+    private Offer Priced(Offer offer, Order wish) => offer with { Dearer = Asks(offer.Fit.Order) - Asks(wish) };
+
+    /// <summary>What is asked for a cake; null while nothing is known.</summary>
+    private decimal? Asks(Order order) => CakePrice.Of(order, order.MadeFrom is null ? desk.State.Cookbook : desk.State.CookbookOf(order), desk.Shop)?.Asked;
+
     private static Offer Still(OfferKind kind, Fit fit) => new(kind, fit, 0, []);
 
     /// <summary>The wish itself, if another makes way and keeps its promise.</summary>
-    private Offer? MakingRoom(Fit wished)
+    public Offer? MakingRoom(Fit wished)
     {
         if (wished.Proof is null || desk.State is not { Week: { } week, Wall: { } hung } || OrderEntry.WithRoom(desk, wished.Order, wished.AllLate) is not { Wall: { } wall } room)
         {

@@ -2,9 +2,9 @@ namespace Bakehouse.Book.Answers;
 
 /// <summary>Lets so many work at once; others wait, and whoever comes beyond the most is sent away.</summary>
 /// <param name="atOnce">How many work at once, 1 and up.</param>
-/// <param name="most">How many are let in, those who wait among them.</param>
+/// <param name="waiting">How many may wait until one of those is done.</param>
 #pragma warning disable CA1001 // Somebody may still be inside when the book closes; without a wait handle there is nothing to free.
-internal sealed class Gate(int atOnce, int most)
+internal sealed class Gate(int atOnce, int waiting)
 #pragma warning restore CA1001
 {
     private readonly SemaphoreSlim open = new(atOnce);
@@ -16,7 +16,7 @@ internal sealed class Gate(int atOnce, int most)
     {
         try
         {
-            if (Interlocked.Increment(ref inside) > most)
+            if (Interlocked.Increment(ref inside) > atOnce + waiting)
             {
                 return null;
             }

@@ -18,18 +18,39 @@ internal sealed class PickupTimes(Shop shop, Instant now)
     public LocalDateTime? First(Order order) => Next(order, Soonest);
 
     /// <summary>The first from a moment on.</summary>
-    public LocalDateTime? Next(Order order, LocalDateTime from)
+    public LocalDateTime? Next(Order order, LocalDateTime from) => From(order, from).Select(at => (LocalDateTime?)at).FirstOrDefault();
+
+    /// <summary>All of them day by day, soonest first; no day is without.</summary>
+    public IEnumerable<IReadOnlyList<LocalDateTime>> Days(Order order)
+    {
+        List<LocalDateTime> day = [];
+        foreach (var at in From(order, Soonest))
+        {
+            if (day.Count > 0 && day[0].Date != at.Date)
+            {
+                yield return day;
+                day = [];
+            }
+
+            day.Add(at);
+        }
+
+        if (day.Count > 0)
+        {
+            yield return day;
+        }
+    }
+
+    private IEnumerable<LocalDateTime> From(Order order, LocalDateTime from)
     {
         var soonest = LocalDateTime.Max(from, Soonest);
         for (var day = soonest.Date; day <= Last; day = day.PlusDays(1))
         {
             foreach (var at in On(day).Where(at => at >= soonest && Fits(order, at)))
             {
-                return at;
+                yield return at;
             }
         }
-
-        return null;
     }
 
     /// <summary>The first on a later day.</summary>

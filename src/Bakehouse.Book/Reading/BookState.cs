@@ -131,6 +131,12 @@ public interface IBook
     /// <summary>The rest of an answer: the earliest time, what decides, what else could be. Null if too many ask at once.</summary>
     Task<CanWe?> AskFurther(CanWe first, CancellationToken cancel = default);
 
+    /// <summary>
+    /// The last of an answer, which may take a moment: for a wish that fails the earliest time at which others make way and every promise is kept,
+    /// as one more offer at the end. Null if too many ask at once.
+    /// </summary>
+    Task<CanWe?> AskLast(CanWe whole, CancellationToken cancel = default);
+
     /// <summary>How one day stands for an order as far as it is known; null if too many ask at once.</summary>
     /// <param name="hour">The hour that was wished; null if any of the day will do.</param>
     Task<DayAnswer?> AskDay(LocalDate day, Order order, LocalTime? hour, CancellationToken cancel = default);

@@ -15,7 +15,7 @@ public sealed record CanWe(Fit Wished, int Head)
     /// <summary>What stands in the way of the wish; null if nothing does, or before it was looked for.</summary>
     public Decides? Decides { get; init; }
 
-    /// <summary>At most three that fit, each another kind; empty before they were looked for.</summary>
+    /// <summary>At most three that fit, each another kind, and one at the end where others make way at another time; empty before they were looked for.</summary>
     public IReadOnlyList<Offer> Offers { get; init; } = [];
 
     /// <summary>True once everything above was looked for.</summary>
@@ -66,7 +66,11 @@ public enum OfferKind
 /// <summary>Something that fits instead.</summary>
 /// <param name="Steps">How many steps of other cakes move for it.</param>
 /// <param name="Cakes">Numbers of those cakes.</param>
-public sealed record Offer(OfferKind Kind, Fit Fit, int Steps, IReadOnlyList<int> Cakes);
+public sealed record Offer(OfferKind Kind, Fit Fit, int Steps, IReadOnlyList<int> Cakes)
+{
+    /// <summary>What is asked for it more than for the wish, in the shop's money; below zero if less, null while one of the two has no price.</summary>
+    public decimal? Dearer { get; init; }
+}
 
 /// <summary>What a wish fails on.</summary>
 public enum Scarce
@@ -89,4 +93,14 @@ public enum Scarce
 /// <param name="Until">When its last use would end.</param>
 /// <param name="Minutes">Of work for hands and machines; for cold from first to last.</param>
 /// <param name="Still">Minutes late even then; 0 if it would hold.</param>
-public sealed record Decides(Scarce What, Instant? From, Instant? Until, int Minutes, int Still);
+public sealed record Decides(Scarce What, Instant? From, Instant? Until, int Minutes, int Still)
+{
+    /// <summary>Id of the person, the shelf, the oven or the mixer; null where no single one is named.</summary>
+    public string? Whose { get; init; }
+
+    /// <summary>From then until then: minutes of work that this cake asks of the person or the machine, or centimetres of width on the shelf; 0 if not known.</summary>
+    public int Needed { get; init; }
+
+    /// <summary>Of that, what is there: minutes of the person that other cakes leave, or the shelf's width in centimetres.</summary>
+    public int There { get; init; }
+}

@@ -24,6 +24,7 @@ public sealed record HelpPage(string Title, string Says, IReadOnlyList<(string Q
                 ("Small children will eat", ["Tap Who eats … and tick it.", "Ask about what is named there.", "Tick that you have asked."]),
                 ("A customer wrote a message", ["Open Paste a message, paste it, tap Read it.", "Look at every field that it filled.", "Copy the reply with the questions that are still open."]),
                 ("Somebody wants the same again", ["Type three letters of the name, or the telephone number.", "Tap Same again.", "Ask about allergies anew."]),
+                ("Which keys jump?", ["D day, N how many, T tiers, F flavours, C coat, A allergies, W who.", "1 to 4 take an offer.", "Ctrl and Enter take the order, from anywhere.", "Enter leads to the next field, Esc out of a field."]),
                 ("I typed the wrong things", ["Tap Start again.", "Undo stands there for 10 seconds."]),
             ]),
         ["cakes"] = new(

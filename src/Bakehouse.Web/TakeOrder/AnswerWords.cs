@@ -2,6 +2,7 @@ namespace Bakehouse.Web.TakeOrder;
 
 using Bakehouse.Domain.Answers;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Web.Shell;
@@ -63,6 +64,7 @@ public sealed class AnswerWords(Shop shop, LocalDate today)
             OfferKind.Build => $"{words.Whole(order.Tiers)}, {BuildSheet.Of(order).Portions(order.Portions.Cut)} {(order.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}",
             _ => throw new ArgumentOutOfRangeException(nameof(offer), offer.Kind, "No such offer."),
         };
+        what += offer.Dearer is { } dearer ? dearer == 0 ? ", same price" : $", {words.Money(Math.Abs(dearer))} {(dearer < 0 ? "less" : "more")}" : "";
         return offer.Fit.Budget is null ? $"{what}, {Words.Minutes(Math.Max(0, offer.Fit.Spare))} to spare" : $"{what}, by a budget of hours";
     }
 
@@ -72,16 +74,34 @@ public sealed class AnswerWords(Shop shop, LocalDate today)
 
     private string Say(Decides decides)
     {
-        var then = decides.Still == 0 ? "would do it" : $"would still leave it {Late(decides.Still)} late";
-        return decides is { From: { } from, Until: { } until }
-            ? decides.What switch
+        var more = decides.Still == 0 ? "would do it" : $"would still leave it {Late(decides.Still)} late";
+        return decides switch
+        {
+            { What: Scarce.Time } => "time. Baking, cooling and setting take longer than there is, whoever helps.",
+            { Whose: { } whose, Needed: > 0, From: { } from, Until: { } until } => Named(decides, whose, Span(from, until), more),
+            { From: { } from, Until: { } until } => decides.What switch
             {
-                Scarce.Hands => $"hands. One more pair between {At(from)} and {At(until)}, for {Whole(decides.Minutes)} of work, {then}.",
-                Scarce.Cold => $"room in the cold. One more shelf from {At(from)} to {At(until)} {then}.",
-                _ => $"ovens and mixers. One more from {At(from)} to {At(until)}, for {Whole(decides.Minutes)}, {then}.",
-            }
-            : "time. Baking, cooling and setting take longer than there is, whoever helps.";
+                Scarce.Hands => $"hands. One more pair between {At(from)} and {At(until)}, for {Whole(decides.Minutes)} of work, {more}.",
+                Scarce.Cold => $"room in the cold. One more shelf from {At(from)} to {At(until)} {more}.",
+                _ => $"ovens and mixers. One more from {At(from)} to {At(until)}, for {Whole(decides.Minutes)}, {more}.",
+            },
+            { What: Scarce.Hands } => $"hands. One more pair {more}.",
+            { What: Scarce.Cold } => $"room in the cold. One more shelf {more}.",
+            _ => $"ovens, mixers, turntables and racks. Twice of them {more}.",
+        };
     }
+
+    /// <summary>Who or what, when, and both figures.</summary>
+    private string Named(Decides decides, string whose, string span, string more) => decides.What switch
+    {
+        Scarce.Hands => $"{shop.PersonOf(whose)?.Name ?? whose}’s hands. {span} this cake needs {Whole(decides.Needed)} of them, {(decides.There == 0 ? "none" : Whole(decides.There))} is free. One more pair {more}.",
+        Scarce.Cold => $"{PlaceWords.Of(whose, shop)}. {span} {decides.Needed} cm of width are needed, {decides.There} are there. One more shelf {more}.",
+        _ => $"{shop.Ovens.FirstOrDefault(o => o.Id == whose)?.Name ?? shop.Bowls.FirstOrDefault(b => b.Id == whose)?.Name ?? whose}. {span} it is in use, and this cake needs it for {Whole(decides.Needed)}. One more {more}.",
+    };
+
+    /// <summary>"Fri 16 Oct, 09:00 to 13:00".</summary>
+    private string Span(Instant from, Instant until) =>
+        words.Local(from).Date == words.Local(until).Date ? $"{At(from)} to {words.Time(words.Local(until).TimeOfDay)}" : $"{At(from)} to {At(until)}";
 
     private static string Late(long minutes) => Words.Late(minutes).Replace(' ', '\u00A0');
 

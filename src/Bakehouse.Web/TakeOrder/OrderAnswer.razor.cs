@@ -50,6 +50,10 @@ public partial class OrderAnswer
     [Parameter]
     public bool Wondering { get; set; }
 
+    /// <summary>True while others ask, too, and this answer waits for its turn.</summary>
+    [Parameter]
+    public bool InTurn { get; set; }
+
     [Parameter]
     public EventCallback<Offer> TakeThis { get; set; }
 
@@ -140,7 +144,9 @@ public partial class OrderAnswer
 
     private string DayItself => Answer is null ? "" : $" The day itself: {Says.Word(Answer).ToLowerInvariant()}, {Planned.TrimEnd('.')}.";
 
-    private string Second => Against is { } avoid ? avoid.Try + DayItself : Few is not null ? "What can be done stands under How many." + DayItself : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
+    private string Second => InTurn ? $"Others are asking as well: this answer comes in its turn. {Known}" : Known;
+
+    private string Known => Against is { } avoid ? avoid.Try + DayItself : Few is not null ? "What can be done stands under How many." + DayItself : Answer is not null ? Says.Second(Answer) + Assumed + Move : When is { } at
         ? $"{Words.InDays(Today, at.Date)}. {(Form.Count.Length > 0 ? $"{Form.Count} {(Form.Cut == Cut.Dessert ? "dessert slices" : "with coffee")}." : "How many?")}"
         : "What you type is kept on this screen.";
 

@@ -15,6 +15,9 @@ public sealed partial class OrderPage
     /// <summary>The newest answer, or null as long as day, hour and number are not known.</summary>
     private CanWe? Can { get; set; }
 
+    /// <summary>True while too many others ask: the answer is asked for again each second.</summary>
+    private bool InTurn { get; set; }
+
     /// <summary>True while a newer one is worked out.</summary>
     private bool Wondering { get; set; }
 
@@ -43,24 +46,21 @@ public sealed partial class OrderPage
         soon.Change(AskAfter, Timeout.InfiniteTimeSpan);
     }
 
-    /// <summary>First the wish, which is quick; then what decides it and what else could be.</summary>
+    /// <summary>First the wish, which is quick; then what decides it and what else could be; then what takes a moment.</summary>
     private async Task AskNow()
     {
         using var mine = inquiry = new CancellationTokenSource();
         var order = Taken is null && Book.State.Shop is not null ? Reader.Asked(Form, InBook) : null;
         try
         {
-            var first = order is null ? null : await Book.Ask(order, mine.Token);
-            if (order is not null && first is null)
-            {
-                AskSoon();
-                return;
-            }
-
+            InTurn = false;
+            var first = order is null ? null : await Heard(() => Book.Ask(order, mine.Token), mine);
             await Show(first, mine);
-            if (first is not null && await Book.AskFurther(first, mine.Token) is { } whole)
+            if (first is not null)
             {
+                var whole = await Heard(() => Book.AskFurther(first, mine.Token), mine);
                 await Show(whole, mine);
+                await Show(whole.Wished.IsYes ? whole : await Heard(() => Book.AskLast(whole, mine.Token), mine), mine);
             }
 
             await AskDays(Taken is null && Book.State.Shop is not null ? Reader.Known(Form, InBook) : null, mine.Token);
@@ -78,6 +78,24 @@ public sealed partial class OrderPage
         }
     }
 
+    /// <summary>An answer; while too many ask at once it is said that it is awaited, and asked again each second.</summary>
+    private async Task<CanWe> Heard(Func<Task<CanWe?>> ask, CancellationTokenSource mine)
+    {
+        while (true)
+        {
+            if (await ask() is { } answer)
+            {
+                InTurn = false;
+                return answer;
+            }
+
+            mine.Token.ThrowIfCancellationRequested();
+            InTurn = true;
+            await InvokeAsync(StateHasChanged);
+            await Task.Delay(AgainAfter, Time, mine.Token);
+        }
+    }
+
     private Task Show(CanWe? answer, CancellationTokenSource mine)
     {
         mine.Token.ThrowIfCancellationRequested();
@@ -88,14 +106,20 @@ public sealed partial class OrderPage
     /// <summary>Puts an offer into the form; the rest of what was typed stays.</summary>
     private void TakeThis(Offer taken)
     {
+        var offer = taken.Fit;
+        var read = OrderForm.Of(offer.Order, Shop);
         if (taken.Kind == OfferKind.Moves)
         {
+            if (offer.Order.Handover.At != Can?.Wished.Order.Handover.At)
+            {
+                (Form.Day, Form.Hour) = (read.Day, read.Hour);
+                Touched();
+            }
+
             Moving = taken;
             return;
         }
 
-        var offer = taken.Fit;
-        var read = OrderForm.Of(offer.Order, Shop);
         var kept = offer.Order.Tiers.Select(t => t.Id).ToHashSet();
         (Form.Day, Form.Hour, Form.Finish, Form.Decoration) = (read.Day, read.Hour, read.Finish, read.Decoration);
         Form.Tiers = Form.IsUnbuilt ? read.Tiers : [.. Form.Tiers.Where(t => kept.Contains(t.Id))];

@@ -33,6 +33,39 @@ public sealed class CounterScenarioTests(ITestOutputHelper output)
         Assert.Contains(answers, a => !a.Wished.IsYes);
     }
 
+    /// <summary>"Two yes, the third another day": the two that leave room for each other are taken, and the third hears the shelf or the person with the two numbers.</summary>
+    [Fact]
+    public async Task Two_of_the_three_are_taken_and_the_third_is_told_the_two_numbers_and_another_day()
+    {
+        using var disk = await Open(Home);
+        var asked = OneSaturday();
+        var answers = await AskAndTake(disk, [asked[1], asked[2], asked[0]]);
+        Assert.Equal([true, true, false], answers.Select(a => a.Wished.IsYes));
+        Assert.All(answers.Take(2), a => Assert.NotNull(a.Wished.Proof));
+        Assert.Equal(["C", "B"], disk.Book.State.Orders.Select(o => o.Customer.Name));
+        var decides = answers[2].Decides!;
+        Assert.True(decides is { What: Scarce.Cold or Scarce.Hands, Whose: not null } && decides.From < decides.Until, $"{decides}");
+        Assert.InRange(decides.There, 0, decides.Needed - 1);
+        Assert.True(Assert.Single(answers[2].Offers, o => o.Kind == OfferKind.Time).Fit.Order.Handover.At.Date > asked[0].Handover.At.Date);
+    }
+
+    /// <summary>However they are asked for, and though others may make way: never all three. Where A comes first it takes the room of both.</summary>
+    [Fact]
+    public async Task In_no_order_of_asking_are_all_three_taken()
+    {
+        foreach (var order in (int[][])[[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]])
+        {
+            using var disk = await Open(Home);
+            foreach (var asked in order.Select(i => OneSaturday()[i]))
+            {
+                await disk.Enter(new WriteOrder(BookOnDisk.NewId(), "ines", "counter", asked, MayMove: true));
+            }
+
+            output.WriteLine($"{string.Join(", ", order.Select(i => OneSaturday()[i].Customer.Name))}: {string.Join(" and ", disk.Book.State.Orders.Select(o => o.Customer.Name))}");
+            Assert.Equal(order[0] == 0 ? 1 : 2, disk.Book.State.Orders.Count);
+        }
+    }
+
     /// <summary>With a cool room, a second fridge and eight hours' help at the right hours all three are a yes, each with its plan.</summary>
     [Fact]
     public async Task With_a_cool_room_a_second_fridge_and_help_all_three_are_a_yes()

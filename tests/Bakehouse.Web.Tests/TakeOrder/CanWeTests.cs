@@ -66,6 +66,90 @@ public sealed class CanWeTests : CounterContext
         Assert.Null(MainButton(page));
     }
 
+    /// <summary>The person or the place, the hour and both figures, in one sentence.</summary>
+    [Theory]
+    [InlineData(Scarce.Hands, "petra", 90, 20, 0, "What decides it: Petra’s hands. Fri 23 Oct, 09:00 to 13:00 this cake needs 1 h 30 of them, 20 min is free. One more pair would do it.")]
+    [InlineData(Scarce.Hands, "petra", 90, 0, 45, "What decides it: Petra’s hands. Fri 23 Oct, 09:00 to 13:00 this cake needs 1 h 30 of them, none is free. One more pair would still leave it 45 min late.")]
+    [InlineData(Scarce.Cold, "f1", 62, 55, 0, "What decides it: Fridge 1, level 1. Fri 23 Oct, 09:00 to 13:00 62 cm of width are needed, 55 are there. One more shelf would do it.")]
+    [InlineData(Scarce.Machines, "o1", 40, 0, 0, "What decides it: Oven 1. Fri 23 Oct, 09:00 to 13:00 it is in use, and this cake needs it for 40 min. One more would do it.")]
+    [InlineData(Scarce.Machines, "b1", 40, 0, 0, "What decides it: Bowl 1. Fri 23 Oct, 09:00 to 13:00 it is in use, and this cake needs it for 40 min. One more would do it.")]
+    public void What_decides_names_whose_when_and_how_much(Scarce what, string whose, int needed, int there, int still, string says)
+    {
+        var page = Asked(order => Late(order) with
+        {
+            Decides = new Decides(what, Ready - Duration.FromHours(4), Ready, 90, still) { Whose = whose, Needed = needed, There = there },
+            Offers = [new Offer(OfferKind.Time, BookInHand.Yes(order), 0, [])],
+        });
+        Assert.Contains(says, Says(page), StringComparison.Ordinal);
+    }
+
+    /// <summary>Where only turntables or racks were short, no single one is named; it is not said that time is.</summary>
+    [Theory]
+    [InlineData(Scarce.Machines, "ovens, mixers, turntables and racks. Twice of them would do it.")]
+    [InlineData(Scarce.Time, "time. Baking, cooling and setting take longer than there is, whoever helps.")]
+    public void What_decides_without_an_hour_says_what_is_short(Scarce what, string says) => Assert.Contains(
+        says, Says(Asked(order => Late(order) with { Decides = new Decides(what, null, null, 0, 0), Offers = [new Offer(OfferKind.Time, BookInHand.Yes(order), 0, [])] })), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(-12.5, "same cake, £12.50 less, 1 h to spare")]
+    [InlineData(8.0, "same cake, £8.00 more, 1 h to spare")]
+    [InlineData(0.0, "same cake, same price, 1 h to spare")]
+    [InlineData(null, "same cake, 1 h to spare")]
+    public void An_offer_says_what_is_asked_more_or_less(double? dearer, string says)
+    {
+        var page = Asked(order => Late(order) with { Offers = [new Offer(OfferKind.Time, BookInHand.Yes(order), 0, []) { Dearer = (decimal?)dearer }] });
+        Assert.Contains(says, page.Find(".offer").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>Too many ask: that is said, nothing is asked for a second, then the answer stands there.</summary>
+    [Fact]
+    public void An_answer_that_waits_for_its_turn_says_so_and_is_asked_for_each_second()
+    {
+        var asked = 0;
+        Book.Asked = order =>
+        {
+            asked++;
+            return new CanWe(BookInHand.Yes(order), 1);
+        };
+        Book.Crowded = 2;
+        var page = Open();
+        Type(page, "day", "fri 23 oct");
+        Type(page, "hour", "14");
+        Type(page, "count", "40");
+        Time.Advance(TimeSpan.FromMilliseconds(100));
+        page.WaitForAssertion(() => Assert.Contains("Others are asking as well: this answer comes in its turn.", Says(page), StringComparison.Ordinal));
+        Time.Advance(TimeSpan.FromMilliseconds(900));
+        Assert.Equal(1, Book.Crowded);
+        Time.Advance(TimeSpan.FromMilliseconds(100));
+        page.WaitForAssertion(() => Assert.Equal(0, Book.Crowded));
+        Assert.Equal(0, asked);
+        Time.Advance(TimeSpan.FromSeconds(1));
+        page.WaitForAssertion(() => Assert.Equal("Yes", Word(page)));
+        Assert.DoesNotContain("in its turn", Says(page), StringComparison.Ordinal);
+    }
+
+    /// <summary>Found last, shown last; taken, its day and hour are in the form and the others move for it.</summary>
+    [Fact]
+    public void Where_others_make_way_at_another_time_that_time_is_taken_with_it()
+    {
+        Book.AskedLast = whole => whole with
+        {
+            Offers = [.. whole.Offers, new Offer(OfferKind.Moves, BookInHand.Yes(whole.Wished.Order with { Handover = whole.Wished.Order.Handover with { At = new LocalDateTime(2026, 10, 22, 11, 30) } }), 2, [402])],
+        };
+        var page = Asked(order => order.Handover.At.Day == 24 ? new CanWe(BookInHand.Yes(order), 1) : Late(order) with
+        {
+            Offers = [new Offer(OfferKind.Time, BookInHand.Yes(order with { Handover = order.Handover with { At = new LocalDateTime(2026, 10, 24, 14, 0) } }), 0, [])],
+        });
+        Assert.Equal(["Time", "Moves"], page.FindAll(".offer").Select(o => o.GetAttribute("data-kind")));
+        page.FindAll(".offer button")[1].Click();
+        Assert.Equal("2026-10-22", page.Find("#day").GetAttribute("value"));
+        Assert.Equal("11:30", page.Find("#hour").GetAttribute("value"));
+        Answer(page);
+        Assert.Equal("Yes", Word(page));
+        Assert.Contains("Thursday 22 October at 11:30", Says(page), StringComparison.Ordinal);
+        Assert.Contains("2 steps of 402 move, none late", Says(page), StringComparison.Ordinal);
+    }
+
     /// <summary>The owner, too, is asked before a day is kept for a cake that would be late.</summary>
     [Theory]
     [InlineData("wren")]
