@@ -37,6 +37,25 @@ public sealed class FactsTests(ITestOutputHelper output)
         Assert.Contains(outcome.Plan!.Steps, r => r.Start >= week.Now && r.Start < end);
     }
 
+    /// <summary>A wall that was hung weeks ago, by people and with bowls that are gone since: its clean-downs fall away, the plan stands.</summary>
+    [Theory]
+    [InlineData("bowl20", -300, "petra")]
+    [InlineData("bowl20", -10, "petra")]
+    [InlineData("gone", 600, "petra")]
+    [InlineData("bowl20", 600, "gone")]
+    public void A_clean_down_that_cannot_stand_in_the_week_is_left_out(string bowl, int start, string person)
+    {
+        var now = Instant.FromUtc(2026, 10, 22, 7, 30);
+        var sample = OpenedSample.At(now, Planner, TestContext.Current.CancellationToken);
+        var week = Week.From(sample.Orders, sample.Shop, sample.Ticks, sample.Wall, now);
+        week = week with { Reference = week.Reference! with { Cleans = [new CleanRow(bowl, start, [person])] } };
+
+        var outcome = Planner.Push(week, TestContext.Current.CancellationToken);
+
+        Assert.DoesNotContain(outcome.Plan!.Cleans, c => (c.Machine, c.Start) == (bowl, start));
+        Assert.Empty(Judge.Examine(week, outcome.Plan!).Breaches);
+    }
+
     /// <summary>Also fillings with a use-by and on the clock, filled days too early or forgotten on the bench: told, never in the way of the others.</summary>
     /// <summary>
     /// A cake for which the search finds no room any more is named, and stops no other: without it the week has a plan. That

@@ -3,6 +3,7 @@ namespace Bakehouse.Web.Tests;
 using AngleSharp.Dom;
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.FoodClocks;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -165,6 +166,39 @@ public sealed class ShopPageTests : BunitContext
         var read = new LimitsForm { YearlyCap = typed }.Read(problems)?.YearlyCap;
         Assert.Equal(cap is null, problems.Count > 0);
         Assert.Equal(cap, problems.Count > 0 ? null : (int?)read);
+    }
+
+    /// <summary>39 °F are 3.9 °C: asked about, never turned. A test without a note is none.</summary>
+    [Fact]
+    public void How_warm_her_places_are_and_whose_rules_count_is_written_and_read_back()
+    {
+        var page = Open();
+        page.Find("#unit-fridge-1").Input("3.5");
+        page.Find("#unit-fridge-1-fan").Change(true);
+        page.Find("#humidity").Input("60");
+        page.Find("#food-rules").Change("au");
+        page.Find("#family-curd").Change("Tested");
+        page.Find("#family-curd ~ input").Input("Ines, May 2026, pH 3.2");
+        Tap(page, "Write the change");
+        var cold = Assert.IsType<WriteShop>(book.Heard.Last(c => c is WriteShop)).Shop.Cold!;
+        Assert.Equal((60.0, "au"), (cold.Humidity!.Value, cold.Rules));
+        Assert.Equal([("Fridge 1", 3.5, true)], cold.Units.Select(u => (u.Unit, u.Celsius, u.HasFan)));
+        Assert.Contains(new FamilyAnswer("curd", FamilyKept.Tested, "Ines, May 2026, pH 3.2"), cold.Families);
+        Assert.False(cold.IsOnClock("lemon-curd"));
+        Assert.True(cold.IsOnClock("cream-cheese"));
+        Assert.Empty(cold.Problems(book.State.Shop!));
+    }
+
+    [Fact]
+    public void What_is_wrong_with_cold_and_warm_is_named_at_its_field()
+    {
+        var shop = SampleBakery.Shop with { Cold = new(21, 120, [new("Fridge 1", 39)], "mars", [new("curd", FamilyKept.Tested), new("cream", FamilyKept.Room)]) };
+        var problems = ShopChecks.Problems(shop).Select(ShopFields.OnPage).ToDictionary(p => p.Where, p => $"{p.Sentence} {p.Try}");
+        Assert.Contains("Say if you mean Fahrenheit: 39 °F are 3.9 °C.", problems["unit-fridge-1"], StringComparison.Ordinal);
+        Assert.Contains("0 to 100 %", problems["humidity"], StringComparison.Ordinal);
+        Assert.Contains("Use one of us, uk, au, ca.", problems["food-rules"], StringComparison.Ordinal);
+        Assert.Contains("Write who tested it", problems["family-curd"], StringComparison.Ordinal);
+        Assert.Contains("always on the clock", problems["family-cream"], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -34,6 +34,7 @@ internal static class TickEntry
 
         problems.AddRange(NotMade(key, desk));
         problems.AddRange(UncleanBowl.BeforeTick(command.Step, desk));
+        problems.AddRange(PastClock.BeforeTick(key, order, command.Done ?? desk.Now, desk));
         return problems.Count > 0
             ? Outcome.Refused(command.Step, problems[0].Sentence, problems)
             : Ticking.Decide(command, desk, command.Step, [new Tick(command.Step, command.Done ?? desk.Now, command.By)]);

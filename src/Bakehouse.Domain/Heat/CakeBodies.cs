@@ -46,9 +46,10 @@ public static class CakeBodies
     }
 
     /// <summary>One bare layer of a tier, as it comes out of its pan.</summary>
-    public static HeatBody Layer(CakeTier tier, CakeFigures figures)
+    /// <param name="baked">How high it baked, where layers are split from it; null if each layer is baked by itself.</param>
+    public static HeatBody Layer(CakeTier tier, CakeFigures figures, Length? baked = null)
     {
-        var high = Layers(tier, figures).Max();
+        var high = baked is { } whole ? Metres(whole) : Layers(tier, figures).Max();
         return new HeatBody([Slab(tier, high, 0, CakeMaterials.Crumb(tier.Sponge, figures))]);
     }
 

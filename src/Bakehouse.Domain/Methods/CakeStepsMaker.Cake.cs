@@ -18,7 +18,7 @@ internal sealed partial class CakeStepsMaker
         {
             var piece = ShelfRoom.OnBoard(tiers[i].Tier, OnDrum(i));
             // A thin coat firms up like a full one.
-            Wait(Key(tiers[i].Tier.Id, last[i]), stacked ?? decor[0], last[i] == "crumb" ? "coat" : last[i], stacked is null ? "decorate" : "stack", piece, ShelfRoom.HeightCm([tiers[i].Tier]));
+            Wait(Key(tiers[i].Tier.Id, last[i]), stacked ?? decor[0], last[i] == "crumb" ? "coat" : last[i], stacked is null ? "decorate" : "stack", piece, ShelfRoom.HeightCm([tiers[i].Tier]), of: tiers[i]);
         }
 
         if (stacked is not null)
@@ -90,10 +90,10 @@ internal sealed partial class CakeStepsMaker
                 ages.Add(new Age($"{fill}.useby", fill, handedOver, days * 1440, true));
             }
 
-            if (tier.Filling.OnClock)
+            if (shop.IsOnClock(tier.Filling))
             {
                 var after = After(fill);
-                clocks.Add(new FoodClock($"{fill}.clock", [.. steps.Select(s => s.Id).Where(after.Contains)], [.. holds.Where(h => after.Contains(h.From) && after.Contains(h.To) && !Places.IsWhenever(h)).Select(h => h.Id)], shop.Settings.FoodClockMinutes));
+                clocks.Add(new FoodClock($"{fill}.clock", [.. steps.Select(s => s.Id).Where(after.Contains)], [.. holds.Where(h => after.Contains(h.From) && after.Contains(h.To) && !Places.IsWhenever(h)).Select(h => h.Id)], shop.MostOut));
             }
         }
     }

@@ -27,7 +27,7 @@ internal sealed partial class CakeStepsMaker
         var height = ShelfRoom.HeightCm([tier.Tier]);
         foreach (var layers in wrapped)
         {
-            Wait(layers, fill, "wrap", "fill", ShelfRoom.OnBoard(tier.Tier, false), height);
+            Wait(layers, fill, "wrap", "fill", ShelfRoom.OnBoard(tier.Tier, false), height, of: tier);
         }
 
         Wait(fill, crumb, "fill", "crumb", piece, height, least: tier.Filling.SettleMinutes);
@@ -55,7 +55,7 @@ internal sealed partial class CakeStepsMaker
         foreach (var next in new[] { CoatOf(tier.Tier), LastOf(tier.Tier) }.Distinct().Where(o => o != "crumb"))
         {
             var step = Add(tier.Tier.Id, next, Method.OperationOf(next).Minutes * Math.Pow(Method.Outside(tier.Tier), 0.8));
-            Wait(from, step, before, next, piece, height);
+            Wait(from, step, before, next, piece, height, of: tier);
             (from, before) = (step, next);
         }
     }
@@ -87,9 +87,12 @@ internal sealed partial class CakeStepsMaker
         var wrap = Add(id, "wrap", 2 * pans, ordinal);
         Wait(mix, bake, "mix", "bake", places: 1, most: tier.Sponge.BatterLife);
         Wait(bake, turnout, "bake", "turnout", places: pans);
-        Wait(turnout, wrap, "turnout", "wrap", places: pans, least: Method.CoolMinutes(tier.Build.Pans.BakedHeight));
+        Wait(turnout, wrap, "turnout", "wrap", places: pans, least: CoolMinutes(tier));
         return wrap;
     }
+
+    private int CoolMinutes(TierPlan tier) =>
+        HeatedWaits.Minutes(shop, tier.Tier, tier.Build.Pans.BakedHeight, "turnout", "wrap", null) ?? Method.CoolMinutes(tier.Build.Pans.BakedHeight);
 
     private List<string> Cream()
     {

@@ -76,14 +76,17 @@ internal sealed partial class CakeStepsMaker
     }
 
     /// <summary>On a shelf, by its shape from above and its height.</summary>
-    private void Wait(string from, string to, string operation, string next, Piece piece, int height, int? least = null)
+    /// <param name="least">Minutes instead of the method's, outside of a freezer.</param>
+    /// <param name="of">The tier that waits, where heat decides how long.</param>
+    private void Wait(string from, string to, string operation, string next, Piece piece, int height, int? least = null, TierPlan? of = null)
     {
         var wait = Method.WaitOf(operation, next);
-        var standings = wait.In.SelectMany(i => Places.OnShelves(shop, i, piece, height, least)).ToList();
+        int? Heated(Shelf shelf) => of is null ? null : HeatedWaits.Minutes(shop, of.Tier, of.Build.Pans.BakedHeight, operation, next, shelf);
+        var standings = wait.In.SelectMany(i => Places.OnShelves(shop, i, piece, height, least, Heated)).ToList();
         // Where no shelf takes it the wait still stands, in the tallest shelf of its kind, so that the planner can say which shelf is too small.
         if (standings.Count == 0)
         {
-            standings.AddRange(wait.In.SelectMany(i => Places.AnyShelf(shop, i, least)).Take(1));
+            standings.AddRange(wait.In.SelectMany(i => Places.AnyShelf(shop, i, least, Heated)).Take(1));
         }
 
         if (standings.Count > 0)

@@ -36,25 +36,31 @@ public static class Places
     ];
 
     /// <summary>The shelves of that kind that take the footprint and height, and bench where the wait allows it.</summary>
-    public static IEnumerable<Standing> OnShelves(Shop shop, WaitIn wait, Piece piece, int height, int? least)
+    /// <param name="least">Minutes instead of the wait's own, outside of a freezer.</param>
+    /// <param name="heated">Minutes that heat asks for on a shelf, instead of any other; null where it does not decide.</param>
+    public static IEnumerable<Standing> OnShelves(Shop shop, WaitIn wait, Piece piece, int height, int? least, Func<Shelf, int?> heated)
     {
         if (wait.Kind is "bench" or None)
         {
             return [new Standing(wait.Kind, wait.Least, wait.Most)];
         }
 
-        return shop.Shelves
-            .Where(s => Kind(s) == wait.Kind && ShelfRoom.Holds(s, piece, height))
-            .Select(s => new Standing(s.Id, Least(wait, least), wait.Most));
+        return shop.Shelves.Where(s => Kind(s) == wait.Kind && ShelfRoom.Holds(s, piece, height)).Select(s => On(s, wait, least, heated));
     }
 
     /// <summary>Every shelf of that kind, whether it takes the thing or not.</summary>
-    public static IEnumerable<Standing> AnyShelf(Shop shop, WaitIn wait, int? least) =>
-        shop.Shelves.Where(s => Kind(s) == wait.Kind).OrderByDescending(s => s.Clear)
-            .Select(s => new Standing(s.Id, Least(wait, least), wait.Most));
+    public static IEnumerable<Standing> AnyShelf(Shop shop, WaitIn wait, int? least, Func<Shelf, int?> heated) =>
+        shop.Shelves.Where(s => Kind(s) == wait.Kind).OrderByDescending(s => s.Clear).Select(s => On(s, wait, least, heated));
 
-    // A wait that the filling or the layer lengthens, is lengthened on the fridge's figure; the freezer keeps its own.
-    private static int Least(WaitIn wait, int? least) => wait.Kind == "freezer" ? wait.Least : least ?? wait.Least;
+    /// <summary>Longest time in a freezer after the least, where heat asks for more than the wait allows: it freezes through from then on.</summary>
+    private const int InFreezerAfter = 20;
+
+    private static Standing On(Shelf shelf, WaitIn wait, int? least, Func<Shelf, int?> heated)
+    {
+        // A wait that the filling or the layer lengthens, is lengthened on the fridge's figure; the freezer keeps its own.
+        var minutes = heated(shelf) ?? (wait.Kind == "freezer" ? wait.Least : least ?? wait.Least);
+        return new Standing(shelf.Id, minutes, Math.Max(wait.Most, minutes + InFreezerAfter));
+    }
 
     private static string Kind(Shelf shelf) => shelf.Kind switch
     {

@@ -19,8 +19,8 @@ public static class OwnLimitChecks
             return [];
         }
 
-        var instead = string.Join(" or ", Filling.All.Where(f => !f.OnClock).Select(f => f.Name.ToLowerInvariant()));
-        var fillings = order.Tiers.Where(t => t.Layers > 1 && !t.IsFalse).Select(t => Filling.Of(t.Filling)).OfType<Filling>().Where(f => f.OnClock).Distinct();
+        var instead = string.Join(" or ", Filling.All.Where(f => !shop.IsOnClock(f)).Select(f => f.Name.ToLowerInvariant()));
+        var fillings = order.Tiers.Where(t => t.Layers > 1 && !t.IsFalse).Select(t => Filling.Of(t.Filling)).OfType<Filling>().Where(shop.IsOnClock).Distinct();
         var toppings = (order.OnTop?.Toppings ?? []).Select(t => Topping.Of(t.Topping)).OfType<Topping>().Where(t => t.NeedsFridge);
         return
         [

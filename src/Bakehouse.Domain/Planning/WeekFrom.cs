@@ -1,5 +1,6 @@
 namespace Bakehouse.Domain.Planning;
 
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Cakes.Packing;
 using Bakehouse.Domain.Chores;
 using Bakehouse.Domain.FarDates;
@@ -44,8 +45,16 @@ public sealed partial record Week
         };
         week = week with { Machines = WithPans(week, shop) };
         var hung = wall?.From(time.Epoch);
-        var (slipped, known) = SlippedWeek.Of(PanSizes.Few(week), done, hand?.Slips ?? [], hung, time);
+        var (slipped, known) = SlippedWeek.Of(PanSizes.Few(week), done, hand?.Slips ?? [], hung, time, h => Thawing(h, planned, shop));
         return WeekFacts.Apply(slipped, known, hung, time, hand ?? ByHand.Nothing);
+    }
+
+    private static Hold Thawing(Hold hold, List<Order> orders, Shop shop)
+    {
+        var key = StepKey.Parse(hold.From)!.Value;
+        var order = orders.First(o => o.Id == key.Order);
+        var tier = BuildSheet.Of(order.Tiers, order.Finish, CakeFigures.Of(shop)).Tiers.First(t => t.Tier.Id == key.Tier);
+        return HeatedWaits.Thawing(shop, TierPlan.Of(tier, shop), hold);
     }
 
     /// <summary>Days to the last pickup: an order that was begun stays in the week, however far its day is put.</summary>

@@ -37,6 +37,7 @@ public static class SampleBakery
     {
         HouseCakes = SampleOrders.HouseCakes,
         Prices = SamplePrices.All,
+        Cold = new(21, 55, [], FoodClocks.FoodRules.UnitedKingdom.Id, [new("ganache", FoodClocks.FamilyKept.Fridge)]),
     };
 
     private static List<Person> People() =>

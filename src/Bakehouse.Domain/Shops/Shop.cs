@@ -45,6 +45,15 @@ public sealed record Shop(
     /// <summary>What it stacks its cakes with; null for the usual.</summary>
     public Stacking? Stacking { get; init; }
 
+    /// <summary>How warm its places are, and whose food rules count; null as long as nobody has said anything.</summary>
+    public ColdChain? Cold { get; init; }
+
+    /// <summary>True if the time of that filling out of the cold is counted here.</summary>
+    public bool IsOnClock(Methods.Filling filling) => Cold?.IsOnClock(filling.Id) ?? filling.OnClock;
+
+    /// <summary>Most minutes out of the cold, from filling to handover: the shop's own figure, and never more than its food rules give.</summary>
+    public int MostOut => Math.Min(Settings.FoodClockMinutes, Cold?.FoodRules.LimitMinutes ?? Settings.FoodClockMinutes);
+
     /// <summary>The rows of opening hours of that day; empty when shut.</summary>
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>
         Closed.Contains(day) ? [] : [.. Hours.Where(h => h.Day == day.DayOfWeek)];

@@ -29,6 +29,7 @@ public static class ShopChecks
         .. shop.Allergens.Problems(),
         .. shop.Prices?.Problems() ?? [],
         .. shop.Limits?.Problems() ?? [],
+        .. shop.Cold?.Problems(shop) ?? [],
     ];
 
     /// <summary>A name is there and no longer than 80 characters.</summary>

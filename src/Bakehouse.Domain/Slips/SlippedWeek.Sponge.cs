@@ -10,7 +10,7 @@ internal sealed partial class SlippedWeek
 
     /// <summary>
     /// What was done with the load stays done; what was still to do with it falls away, and all of it comes again under keys of its
-    /// own. A spare stands where the lost layers would have stood, and thaws there as long as layers take to get cold.
+    /// own. A spare stands where the lost layers would have stood, and thaws there.
     /// </summary>
     private void Crack(string bake, Slip slip)
     {
@@ -35,6 +35,7 @@ internal sealed partial class SlippedWeek
     {
         ticks.RemoveAll(t => t.Step == wrap);
         ticks.Add(new Tick(wrap, slip.Told, slip.Person));
+        week = week with { Holds = [.. week.Holds.Select(h => h.From == wrap ? thawing(h) : h)] };
     }
 
     private void BakeAgain(StepKey load, HashSet<string> dropped)

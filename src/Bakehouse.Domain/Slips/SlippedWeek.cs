@@ -15,18 +15,21 @@ internal sealed partial class SlippedWeek
     private readonly WeekTime time;
     private readonly Dictionary<string, StepRow> rows;
     private readonly List<Tick> ticks;
+    private readonly Func<Hold, Hold> thawing;
     private Week week;
 
-    private SlippedWeek(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time)
+    private SlippedWeek(Week week, IReadOnlyList<Tick> ticks, Plan? wall, WeekTime time, Func<Hold, Hold> thawing)
     {
-        (this.week, this.time, this.ticks) = (week, time, [.. ticks]);
+        (this.week, this.time, this.ticks, this.thawing) = (week, time, [.. ticks], thawing);
         rows = (wall?.Steps ?? []).ToDictionary(r => r.Step);
     }
 
     /// <summary>The week as it is now, and the ticks with those that a slip implies (a sponge that cracked was baked).</summary>
-    public static (Week Week, IReadOnlyList<Tick> Ticks) Of(Week week, IReadOnlyList<Tick> ticks, IReadOnlyList<Slip> slips, Plan? wall, WeekTime time)
+    /// <param name="thawing">The wait of frozen layers in place of fresh ones.</param>
+    public static (Week Week, IReadOnlyList<Tick> Ticks) Of(
+        Week week, IReadOnlyList<Tick> ticks, IReadOnlyList<Slip> slips, Plan? wall, WeekTime time, Func<Hold, Hold> thawing)
     {
-        var slipped = new SlippedWeek(week, ticks, wall, time);
+        var slipped = new SlippedWeek(week, ticks, wall, time, thawing);
         foreach (var slip in slips.OrderBy(s => s.Told).ThenBy(s => s.Id))
         {
             slipped.Apply(slip);

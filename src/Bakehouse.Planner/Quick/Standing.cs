@@ -43,7 +43,8 @@ internal sealed class Standing
             }
         }
 
-        foreach (var row in shop.Week.Reference?.Cleans ?? [])
+        // Those of before the week, of a bowl that is gone or by somebody who left can't stand in it: what that bowl met is cleaned down again.
+        foreach (var row in (shop.Week.Reference?.Cleans ?? []).Where(c => c.Start >= 0 && machines.ContainsKey(c.Machine) && people.ContainsKey(c.People[0])))
         {
             var clean = new Clean(machines[row.Machine], row.Start / shop.Grain, people[row.People[0]]);
             var end = clean.Start + shop.Machines[clean.Machine].CleanGrains;

@@ -34,7 +34,7 @@ public sealed class WellReader(IBook book, BookCopies copies, CopyEachHour hourl
     public IReadOnlyList<WellLine> Lines(Shop shop)
     {
         var words = Words.Of(shop);
-        return [Saved(words), Copied(words), SecondPlace(), Reminders(), Sound(), Plan(), Room(), TheClock(words), Version()];
+        return [Saved(words), Copied(words), SecondPlace(), Reminders(), Sound(), Plan(), WellCold.Of(book.State, shop, Now), Room(), TheClock(words), Version()];
     }
 
     private WellLine Saved(Words words) => new(

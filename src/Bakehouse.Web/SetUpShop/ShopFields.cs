@@ -1,6 +1,7 @@
 namespace Bakehouse.Web.SetUpShop;
 
 using Bakehouse.Domain;
+using Bakehouse.Domain.FoodClocks;
 
 /// <summary>Words for the ids of the shop page's fields.</summary>
 public static class ShopFields
@@ -34,6 +35,11 @@ public static class ShopFields
         "cupcake-price" => "A cupcake, simple swirl",
         "cupcake-pack" => "Case and box, each cupcake",
         "least-price" => "No order under",
+        "kitchen-celsius" => "Kitchen, °C",
+        "humidity" => "Humidity there",
+        "food-rules" => "Whose rules you go by",
+        _ when field.StartsWith("unit-", StringComparison.Ordinal) => $"{Capital(field[5..].Replace('-', ' '))}, °C",
+        _ when field.StartsWith("family-", StringComparison.Ordinal) => FillingFamily.All.FirstOrDefault(f => f.Id == field[7..])?.Name ?? field[7..],
         _ when field.StartsWith("pack-", StringComparison.Ordinal) => $"Pack of {field[5..].Replace('-', ' ')}",
         _ when field.StartsWith("portion-", StringComparison.Ordinal) => $"A portion, {field[8..]}",
         _ when field.StartsWith("decoration-", StringComparison.Ordinal) => $"Decoration, {field[11..]}",
@@ -53,6 +59,11 @@ public static class ShopFields
             "keep hours" => "keep-hours",
             "cold words" => "cold-words",
             "yearly cap" => "yearly-cap",
+            "the kitchen" => "kitchen-celsius",
+            "the kitchen, humidity" => "humidity",
+            "food rules" => "food-rules",
+            _ when problem.Where.StartsWith("unit ", StringComparison.Ordinal) => ColdForm.FieldOf(problem.Where[5..]),
+            _ when FillingFamily.All.Any(f => f.Id == problem.Where) => $"family-{problem.Where}",
             _ when problem.Where.StartsWith("cap", StringComparison.Ordinal) => "caps",
             _ => problem.Where,
         },

@@ -51,6 +51,9 @@ public sealed class ShopForm
     /// <summary>The owner's own limits.</summary>
     public LimitsForm Limits { get; set; } = new();
 
+    /// <summary>How warm the places are, and whose food rules count.</summary>
+    public ColdForm Cold { get; set; } = new();
+
     /// <summary>The owner's own prices.</summary>
     public PricesForm Prices { get; set; } = new();
 

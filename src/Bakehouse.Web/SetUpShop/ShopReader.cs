@@ -45,6 +45,7 @@ public sealed class ShopReader(Shop? before)
         var settings = Settings(form);
         var prices = new PricesReader(form.Inches, before?.Prices, problems).Read(form.Prices);
         var limits = form.Limits.Read(problems);
+        var cold = form.Cold.Read(before?.Cold, form.Country, [.. shelves.Select(s => s.Unit)], problems);
         if (problems.Count > 0)
         {
             return (null, [.. problems]);
@@ -57,6 +58,7 @@ public sealed class ShopReader(Shop? before)
             Allergens = before?.Allergens ?? AllergenRules.Usual,
             Prices = prices,
             Limits = limits,
+            Cold = cold,
             Stacking = new Stacking(form.Supports, form.TierBoard, form.Underlay) is var own && own == Stacking.Usual ? null : own,
             HouseCakes = [.. form.HouseCakes.SelectMany(f => (before?.HouseCakes ?? []).Where(c => c.Name == f.Was).Select(c => c with { Name = f.Name.Trim() }))],
         }, []);
@@ -68,6 +70,7 @@ public sealed class ShopReader(Shop? before)
     {
         Prices = PricesReader.Form(shop.Prices, shop.Settings.Inches, book),
         Limits = LimitsForm.Of(shop.Limits),
+        Cold = ColdForm.Of(shop.Cold),
         Supports = (shop.Stacking ?? Stacking.Usual).Supports,
         TierBoard = (shop.Stacking ?? Stacking.Usual).Board,
         Underlay = (shop.Stacking ?? Stacking.Usual).Underlay,

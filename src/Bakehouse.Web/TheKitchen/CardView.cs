@@ -54,7 +54,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         return new CardView(
             StepWords.Big(key.Operation, tiers, shop), $"{order.Number} {order.Customer.Name}, for {words.DayAndTime(order.Handover.At)}", order.Number, When(step),
             PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key.Operation, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
-            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. Clean(step), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
+            Waits(key.Operation, step), StepCard.Of(key.Operation), [.. ChainWords.Clock(state.Book, order, key.Operation, state.Now), .. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. Clean(step), .. ChainWords.Warm(state.Book, step, shop), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
     }
 
     /// <summary>The clean-down before it; without one in the plan the bowl is washed all the same, since the plan knows only its own cakes.</summary>
@@ -94,7 +94,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
     private string? Waits(string operation, string step)
     {
         var before = state.Book.Week?.Holds.Where(h => h.To == step).Select(h => StepKey.Parse(h.From)?.Operation).ToHashSet() ?? [];
-        return Method.Waits.FirstOrDefault(w => w.To == operation && before.Contains(w.From)) is { } wait ? wait.Why : null;
+        return Method.Waits.FirstOrDefault(w => w.To == operation && before.Contains(w.From)) is { } wait ? $"{wait.Why} {ChainWords.Wait(state.Book, step, shop)}".TrimEnd() : null;
     }
 
     private List<(string, string)> Build(string operation, IReadOnlyList<CakeTier> tiers, Order order)
@@ -119,6 +119,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
             "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
             "stack" => [.. sheet.Stack.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}"))],
             "decorate" => order.Inscription.Length > 0 ? [("On the cake", $"“{order.Inscription}”"), ("Decoration", order.Decoration.ToString())] : [("Decoration", order.Decoration.ToString())],
+            "handover" or "deliver" => [.. Leaves(sheet), .. ChainWords.TakeOut(state.Book, order, shop, words)],
             _ => [.. Leaves(sheet)],
         };
     }

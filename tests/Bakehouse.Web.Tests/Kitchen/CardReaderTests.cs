@@ -115,7 +115,7 @@ public sealed class CardReaderTests
         Assert.All(new[] { "mix", "fill", "coat" }, o =>
         {
             // A batter kept from something begins with a washed bowl besides; that has its own test.
-            var stops = Read(new StepKey(Nuts.Id, tier, o, 1).ToString())!.Stops.Where(s => !s.StartsWith("Begin with bowl", StringComparison.Ordinal)).ToList();
+            var stops = Read(new StepKey(Nuts.Id, tier, o, 1).ToString())!.Stops.Where(s => !s.StartsWith("Begin with bowl", StringComparison.Ordinal) && !s.StartsWith("Clean ", StringComparison.Ordinal)).ToList();
             Assert.Equal((2, "Avoid nuts (allergy). This tier contains egg, milk, wheat (gluten)."), (stops.Count, stops[0]));
             Assert.Equal("Avoid nuts: No recipe of this cake lists nuts. What is used in this kitchen can still get in. Wet clean-down before, clean kit, stop sign on every step. Tell the customer what is used in this kitchen.", stops[1]);
         });

@@ -87,16 +87,16 @@ public sealed class KitchenReaderTests
         Assert.Equal(["13:45 Wren Take out 8 in", "14:00 Wren Hand over 8 in"], view.Then.Select(t => $"{t.Time} {t.Name} {t.Words}"));
     }
 
-    /// <summary>Décor from 10:00, nobody ticked it; boxing at 10:30 asks in one line.</summary>
+    /// <summary>Décor from 10:10, once the coat is firm, nobody ticked it; boxing at 10:30 asks in one line.</summary>
     [Fact]
     public void Before_a_step_that_may_not_be_guessed_one_question_is_asked()
     {
         ticks.Add(new Tick(Key("coat", 0), At(7, 0), "dov"));
-        also.Add((Key("decorate"), At(10, 0), "dov"));
-        Assert.Null(Band(At(10, 5), "dov").Doubt);
-        Assert.Equal(("Décor 8 in", Key("decorate")), (Band(At(10, 25), "petra").Doubt?.Words, Assert.Single(Band(At(10, 25), "petra").Doubt!.Steps)));
+        also.Add((Key("decorate"), At(10, 10), "dov"));
+        Assert.Null(Band(At(10, 15), "dov").Doubt);
+        Assert.Equal(("Décor 8 in", Key("decorate")), (Band(At(10, 27), "petra").Doubt?.Words, Assert.Single(Band(At(10, 27), "petra").Doubt!.Steps)));
         ticks.Add(new Tick(Key("decorate"), At(10, 20), "dov"));
-        Assert.Null(Band(At(10, 25), "petra").Doubt);
+        Assert.Null(Band(At(10, 27), "petra").Doubt);
     }
 
     [Fact]
