@@ -54,6 +54,8 @@ public sealed partial class OrderPage
         try
         {
             InTurn = false;
+            var known = Taken is null && Book.State.Shop is not null ? Reader.Known(Form, InBook) : null;
+            ForgetDays(known);
             var first = order is null ? null : await Heard(() => Book.Ask(order, mine.Token), mine);
             await Show(first, mine);
             if (first is not null)
@@ -63,7 +65,7 @@ public sealed partial class OrderPage
                 await Show(whole.Wished.IsYes ? whole : await Heard(() => Book.AskLast(whole, mine.Token), mine), mine);
             }
 
-            await AskDays(Taken is null && Book.State.Shop is not null ? Reader.Known(Form, InBook) : null, mine.Token);
+            await AskDays(known, mine.Token);
         }
         catch (OperationCanceledException)
         {

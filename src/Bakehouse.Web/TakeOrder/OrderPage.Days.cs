@@ -22,7 +22,8 @@ public sealed partial class OrderPage
     /// <summary>True if enough is known to ask.</summary>
     private bool AsksDays { get; set; }
 
-    private async Task AskDays(Order? order, CancellationToken cancel)
+    /// <summary>Marks of another cake, or of the book as it stood before, are gone before anything else is asked.</summary>
+    private void ForgetDays(Order? order)
     {
         AsksDays = order is not null;
         var work = $"{Form.Work} {Book.State.Head}";
@@ -30,9 +31,13 @@ public sealed partial class OrderPage
         {
             days.Clear();
             daysFor = work;
-            await InvokeAsync(StateHasChanged);
+            StateHasChanged();
         }
+    }
 
+    private async Task AskDays(Order? order, CancellationToken cancel)
+    {
+        await InvokeAsync(() => ForgetDays(order));
         foreach (var day in Enumerable.Range(0, DayStrip.Shown).Select(FirstDay.PlusDays).Where(d => order is not null && !days.ContainsKey(d)).ToList())
         {
             DayAnswer? answer;

@@ -124,6 +124,19 @@ public sealed class CanWeTests : CounterContext
         Assert.DoesNotContain("in its turn", Says(page), StringComparison.Ordinal);
     }
 
+    /// <summary>A mark stands for the cake that is typed: of the one before it none is left, however long the new answer takes.</summary>
+    [Fact]
+    public void Marks_of_another_cake_are_gone_before_the_new_answer_is_there()
+    {
+        var page = Asked(order => new CanWe(BookInHand.Yes(order), 1));
+        page.WaitForAssertion(() => Assert.DoesNotContain("not known yet", page.Find(".days").TextContent, StringComparison.Ordinal));
+        Book.Crowded = int.MaxValue;
+        Tap(page, "6+10");
+        Time.Advance(TimeSpan.FromMilliseconds(100));
+        page.WaitForAssertion(() => Assert.Contains("in its turn", Says(page), StringComparison.Ordinal));
+        Assert.All(page.FindAll(".day:not([disabled])"), day => Assert.Contains("not known yet", day.TextContent, StringComparison.Ordinal));
+    }
+
     /// <summary>Found last, shown last; taken, its day and hour are in the form and the others move for it.</summary>
     [Fact]
     public void Where_others_make_way_at_another_time_that_time_is_taken_with_it()
