@@ -99,6 +99,43 @@ public sealed class CakePageTests(OpenShop open) : IClassFixture<OpenShop>
         await page.Context.CloseAsync();
     }
 
+    /// <summary>Halves, thin layers, a ring, beads and sugar paste in two colours: the page stays whole at every width, and so do the cards.</summary>
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public async Task A_cake_with_all_there_is_to_say_is_whole(int width, int height)
+    {
+        var book = open.Shop.Services.GetRequiredService<IBook>();
+        var trimmed = new TierSpecial { Dam = Length.FromCentimetres(1.2m), FootBead = Length.FromCentimetres(1), TopBead = Length.FromCentimetres(0.8m) };
+        CakeTier[] tiers = [Round(15), Round(12) with { Special = trimmed, Layers = 5 }, Round(8) with { Special = new TierSpecial { Paste = PasteSheet.Usual } }, Round(6) with { Height = Length.FromCentimetres(8), Layers = 3 }];
+        var number = await Write(book, tiers);
+        var page = await open.Shop.At("Ines", $"/cakes/{number}", width, height);
+        await Expect(page.Locator(".tier-row").Last).ToBeVisibleAsync();
+        await page.Picture($"cake-all-{width}");
+        await page.Locator(".cake-facts").EvaluateAsync("e => window.scrollTo(0, e.getBoundingClientRect().top + window.scrollY - 70)");
+        await page.Picture($"cake-all-facts-{width}");
+        await page.GetByText("Show the working").ClickAsync();
+        await page.Locator("#working h3").Last.EvaluateAsync("e => window.scrollTo(0, e.getBoundingClientRect().top + window.scrollY - 70)");
+        await page.Picture($"cake-all-working-{width}");
+        await PagesTests.IsWhole(page);
+        await page.Context.CloseAsync();
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public async Task What_few_tiers_need_is_folded_open_at_the_counter(int width, int height)
+    {
+        var page = await open.Shop.At("Wren", "/order", width, height);
+        await page.GetByRole(AriaRole.Button, new() { Name = "6+8+10" }).First.ClickAsync();
+        await page.Locator("#tier-2 [aria-expanded]").ClickAsync();
+        await page.GetByLabel("Tier 2: each layer from the foot in cm").FillAsync("3 2 3.73");
+        await page.GetByLabel("Tier 2: bead at the foot in cm").FillAsync("0.8");
+        await page.Locator("#tier-1").EvaluateAsync("e => window.scrollTo(0, e.getBoundingClientRect().top + window.scrollY - 120)");
+        await page.Picture($"order-more-{width}");
+        await PagesTests.IsWhole(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again" }).ClickAsync();
+        await page.Context.CloseAsync();
+    }
+
     private static async Task<int> Write(IBook book, CakeTier[] tiers)
     {
         var like = book.State.Orders.Single(o => o.Number == 405);

@@ -9,8 +9,12 @@ using Bakehouse.Domain.Orders;
 /// <summary>Something that goes into a tier: by which recipe, and how much of it.</summary>
 /// <param name="Recipe">Id of the recipe.</param>
 /// <param name="Name">What it is called if there is no such recipe.</param>
-/// <param name="Mass">At the mixing bowl; zero if it is not known how much, then as much as the recipe makes.</param>
-public sealed record CakePart(string Recipe, string Name, Mass Mass);
+/// <param name="Mass">Of what ends in the tier, at the mixing bowl; zero if it is not known how much, then as much as the recipe makes. Labels go by it.</param>
+public sealed record CakePart(string Recipe, string Name, Mass Mass)
+{
+    /// <summary>All that is made for it at the mixing bowl, with what is cut off or kept back. What is weighed out and what it costs go by it.</summary>
+    public Mass Made { get; init; } = Mass;
+}
 
 /// <summary>
 /// Everything that ends in or on a tier: sponge, filling, coats, colour, decoration, and the kit that touches it. What no recipe
@@ -44,25 +48,26 @@ public static class CakeParts
 
     /// <summary>Parts of each tier, by tier id. The order must have a build sheet.</summary>
     public static IReadOnlyDictionary<Guid, IReadOnlyList<CakePart>> Of(Order order, BuildSheet sheet) =>
-        sheet.Tiers.ToDictionary(t => t.Tier.Id, t => (IReadOnlyList<CakePart>)[.. Of(t, order.Decoration, sheet.Figures), .. OnTop(order)]);
+        sheet.Tiers.ToDictionary(t => t.Tier.Id, t => (IReadOnlyList<CakePart>)[.. Of(t, order.Decoration, sheet), .. OnTop(order)]);
 
     /// <summary>What is eaten of the things on top; where on the cake they lie nobody has said, so they count for each tier.</summary>
     private static IEnumerable<CakePart> OnTop(Order order) => (order.OnTop?.Toppings ?? [])
         .Select(t => Topping.Of(t.Topping)).OfType<Topping>().Where(t => t.Use == ToppingUse.Edible)
         .Select(t => new CakePart(t.Id, t.Kinds.Count > 0 ? $"{t.Name}, not said which" : $"{t.Name} (recipe {t.Id})", Mass.FromGrams(0)));
 
-    private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, CakeFigures figures)
+    private static IReadOnlyList<CakePart> Of(TierBuild build, Decoration decoration, BuildSheet whole)
     {
-        var coat = figures.IcingDensity * (build.Crumb + build.Coat + build.Dam + build.Beads + build.Seam);
+        var (figures, spread) = (whole.Figures, build.Crumb + build.Coat + build.Dam + build.Beads);
+        var (coat, made) = (figures.IcingDensity * (spread + build.Seam), figures.IcingDensity * (spread + KeptBack(build, whole)));
         List<CakePart> parts =
         [
             .. build.Tier.IsFalse ? [] : Inside(build, figures),
-            new(Coat, "Coat", coat),
+            new(Coat, "Coat", coat) { Made = made },
             new(Of(decoration), $"{decoration} decoration", Mass.FromGrams(0)),
         ];
         if (build.Tier.Colours.Count > 0)
         {
-            parts.Add(new CakePart(Colour, "Colour of the coat", coat * (ColourPerKilogram / 1000)));
+            parts.Add(new CakePart(Colour, "Colour of the coat", coat * (ColourPerKilogram / 1000)) { Made = made * (ColourPerKilogram / 1000) });
         }
 
         if (build.Paste is { } sheet)
@@ -78,14 +83,23 @@ public static class CakeParts
         return parts;
     }
 
+    /// <summary>Of what is kept back of each colour as much as falls to this tier by what it takes of the batch; the seams come out of it.</summary>
+    private static Volume KeptBack(TierBuild build, BuildSheet whole) => Volume.Sum(
+        from batch in whole.Colours
+        from colour in build.Colours
+        where batch.Is(colour)
+        select batch.KeptBack * ((colour.Needed + colour.Seams) / (batch.Needed + batch.Seams)));
+
     /// <summary>Sponge, filling, and what its tins are greased with; a false tier has none of them.</summary>
     private static List<CakePart> Inside(TierBuild build, CakeFigures figures)
     {
         var tier = build.Tier;
-        var batter = Density.FromGramsPerMillilitre((double)(Sponge.Of(tier.Sponge)?.BatterDensity ?? 1)) * build.Pans.AllBatter;
+        var density = Density.FromGramsPerMillilitre((double)(Sponge.Of(tier.Sponge)?.BatterDensity ?? 1));
+        var made = density * build.Pans.AllBatter;
+        var eaten = build.LeftOver > Volume.Zero ? made * (decimal)(build.Sponge / (build.Sponge + build.LeftOver)) : made;
         List<CakePart> parts =
         [
-            new(tier.Sponge, Sponge.Of(tier.Sponge)?.Name ?? tier.Sponge, batter),
+            new(tier.Sponge, Sponge.Of(tier.Sponge)?.Name ?? tier.Sponge, eaten) { Made = made },
             new(Tins, "Grease for tins", Mass.FromGrams(GreasePerTin * build.Pans.Count)),
         ];
         if (build.Fillings > 0)

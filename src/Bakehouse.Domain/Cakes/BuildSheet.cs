@@ -40,11 +40,17 @@ public sealed record TierBuild(
     public IReadOnlyList<Length> Layers => Tier.IsFalse ? []
         : Tier.Special is { LayerHeights: { Count: > 0 } own } ? own : [.. Enumerable.Repeat(LayerHeight, Tier.Layers)];
 
+    /// <summary>The outline of its pans.</summary>
+    public Shape Pan => Pans.Halved ? new HalfRound(Shape.Wide) : Shape.BakedIn();
+
     /// <summary>True if its pans need a heating core: the narrower way counts.</summary>
-    public bool HeatingCore => Pans.Count > 0 && Shape.Wide >= TierPans.CoreFrom && Shape.Deep >= TierPans.CoreFrom;
+    public bool HeatingCore => Pans.Count > 0 && Pan.Wide >= TierPans.CoreFrom && Pan.Deep >= TierPans.CoreFrom;
 
     /// <summary>Portions for a cut.</summary>
     public int Portions(Cut cut) => cut == Cut.Coffee ? Coffee : Dessert;
+
+    /// <summary>Baked sponge that is cut off the slab and in no part of the cake: only of figures and letters.</summary>
+    public Volume LeftOver { get; init; }
 
     /// <summary>Buttercream in the rings that hold the fillings in; the fillings are so much less.</summary>
     public Volume Dam { get; init; }
@@ -60,6 +66,9 @@ public sealed record TierBuild(
 
     /// <summary>The sheet of sugar paste instead of the final coat; null if it has none.</summary>
     public PasteSheet? Paste { get; init; }
+
+    /// <summary>Its sugar paste by colour; none without paste.</summary>
+    public IReadOnlyList<PasteColour> PasteColours => Paste is { } sheet ? PasteColour.Split(sheet, Tier.Colours) : [];
 
     /// <summary>Free height below it, on pillars or a separator.</summary>
     public Length Separator => Tier.Special?.Separator ?? default;
@@ -117,6 +126,9 @@ public sealed record BuildSheet(
 
     /// <summary>Buttercream to make: both coats of all tiers, fillings of buttercream, and what is kept back of each colour.</summary>
     public Volume Icing => Volume.Sum(Tiers.Select(t => t.Icing)) + Volume.Sum(Colours.Select(c => c.KeptBack));
+
+    /// <summary>Sugar paste of all tiers by colour.</summary>
+    public IReadOnlyList<PasteColour> Paste => PasteColour.Together(Tiers.SelectMany(t => t.PasteColours));
 
     /// <summary>Dessert slices.</summary>
     public int Dessert => Tiers.Sum(t => t.Dessert);

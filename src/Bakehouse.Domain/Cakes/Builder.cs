@@ -20,7 +20,7 @@ internal sealed class Builder(IReadOnlyList<CakeTier> tiers, Finish finish, Cake
         return new BuildSheet(
             all,
             figures,
-            ColourBatch.Of(all.SelectMany(b => b.Colours).Where(c => c.Needed > Volume.Zero), figures),
+            ColourBatch.Of(all.SelectMany(b => b.Colours).Where(c => c.Needed + c.Seams > Volume.Zero), figures),
             drum,
             drum is null ? null : Box.For(drum, height, figures),
             stack.Count >= 3 ? 1 : 0,

@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Cakes;
 
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Sheets;
 using Bakehouse.Domain.Shops;
@@ -18,11 +19,14 @@ public sealed record CakeFigures
     public static CakeFigures Of(Shop shop)
     {
         var supports = SheetChoices.Of(shop).Supports;
-        return Usual with { TwoCarryFrom = Mass.FromKilograms(shop.Settings.TwoPeopleFromKg), DowelDiameter = supports.Across, SupportWord = supports.Word };
+        return Usual with { TwoCarryFrom = Mass.FromKilograms(shop.Settings.TwoPeopleFromKg), DowelDiameter = supports.Across, SupportWord = supports.Word, WidestPan = DeckFit.Widest(shop.Ovens) };
     }
 
     /// <summary>Depths of the shop's pans: 2 in and 3 in (common practice, no source).</summary>
     public IReadOnlyList<Length> PanDepths { get; init; } = [Length.FromInches(2), Length.FromInches(3)];
+
+    /// <summary>The widest round pan that an oven of the shop takes; wider tiers are baked in two halves. Null if any fits.</summary>
+    public Length? WidestPan { get; init; }
 
     /// <summary>
     /// Batter as a share of the height baked: 0.50. Charts that say "two thirds full" work out at 0.43 to 0.62 of the brim, median

@@ -51,6 +51,9 @@ public abstract record Shape
         return Area.FromSquareMillimetres(Math.Clamp((PerimeterMillimetres * w) - (Corners * w * w), 0, Area.SquareMillimetres));
     }
 
+    /// <summary>The outline of the pan: its own as a rule; larger where it is cut out afterwards.</summary>
+    public virtual Shape BakedIn() => this;
+
     /// <summary>A declared length as a double, in millimetres.</summary>
     protected static double Mm(Length length) => (double)length.Millimetres;
 }

@@ -38,6 +38,9 @@ public sealed record SignShape(string Sign, Length Height) : Shape
     /// <summary>The slab that it is cut from at least.</summary>
     public Slab Slab => new(Wide, Height);
 
+    /// <summary>It is cut from a slab, and all of the slab is baked.</summary>
+    public override Shape BakedIn() => Slab;
+
     /// <summary>Share of the slab that is left over, 0 to 1.</summary>
     public double LeftOver => 1 - (Area.SquareMillimetres / Slab.Area.SquareMillimetres);
 

@@ -11,6 +11,7 @@ internal sealed class TierMaker(IReadOnlyList<CakeTier> tiers, Finish finish, Ca
     public TierBuild Tier(CakeTier tier, int index)
     {
         var (inside, coats, trims) = (new TierInside(tier, figures), new TierCoats(tier, finish, figures), new TierTrims(tier));
+        var seam = index == 0 ? Volume.Zero : Trim.Seam(tier.Shape);
         var icing = coats.Crumb + coats.Final + inside.Dam + trims.Beads;
         return new TierBuild(
             tier,
@@ -21,7 +22,7 @@ internal sealed class TierMaker(IReadOnlyList<CakeTier> tiers, Finish finish, Ca
             inside.Filling,
             coats.Crumb,
             coats.Final,
-            ColourBatch.Split(coats.Seen + trims.Beads, tier.Colours),
+            ColourBatch.Split(coats.Seen + trims.Beads, tier.Colours, seam),
             icing + (tier.Filling == Buttercream ? inside.Filling : Volume.Zero),
             coats.Finished,
             index == 0 ? Board.Drum(tier.Shape, tiers.Count, figures) : Board.Under(tier.Shape, figures),
@@ -31,7 +32,7 @@ internal sealed class TierMaker(IReadOnlyList<CakeTier> tiers, Finish finish, Ca
             Portions(tier, Cut.Coffee),
             SupportsIn(tier, index, coats.Finished.Height))
         {
-            Dam = inside.Dam, Beads = trims.Beads, Drip = trims.Drip, Seam = index == 0 ? Volume.Zero : Trim.Seam(tier.Shape), Paste = coats.Paste,
+            LeftOver = inside.LeftOver, Dam = inside.Dam, Beads = trims.Beads, Drip = trims.Drip, Seam = seam, Paste = coats.Paste,
         };
     }
 
@@ -64,6 +65,7 @@ internal sealed class TierInside
         Filling = (shape.Area * between) - Dam;
         var body = (shape.Area * tier.Height) - (shape.Area * between);
         Sponge = tier.IsFalse ? Volume.Zero : body;
+        LeftOver = tier.IsFalse ? Volume.Zero : (shape.BakedIn().Area * (tier.Height - between)) - (shape.Area * (tier.Height - between));
         Mass = tier.IsFalse ? figures.FoamDensity * body : (figures.Sponge(tier.Sponge) * Sponge) + (figures.Filling(tier.Filling) * Filling);
         Pans = tier.IsFalse ? TierPans.None
             : tier.Special is { LayerHeights: { Count: > 0 } own } ? TierPans.Each(shape, tier.Height, own, figures)
@@ -77,6 +79,9 @@ internal sealed class TierInside
     public Volume Filling { get; }
 
     public Volume Sponge { get; }
+
+    /// <summary>Sponge that is cut off around it; nothing but for figures and letters.</summary>
+    public Volume LeftOver { get; }
 
     public TierPans Pans { get; }
 

@@ -1,6 +1,7 @@
 namespace Bakehouse.Domain.Cakes;
 
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Orders;
 
 /// <summary>What is put on a coated tier: beads, a drip, a sheet of paste.</summary>
 public static class Trim
@@ -51,4 +52,23 @@ public sealed record PasteSheet(Length Wide, Length Deep, bool IsRound, Length T
         Shape sheet = round ? new Round(wide) : new Slab(wide, deep);
         return new PasteSheet(wide, deep, round, thickness, Paste * (sheet.Area * thickness), Paste * (shape.Outside(height) * thickness));
     }
+}
+
+/// <summary>One colour of the sugar paste of a tier or a cake, coloured in one piece.</summary>
+/// <param name="Rolled">Of the sheets before they are trimmed.</param>
+/// <param name="OnCake">Of it what stays on the cake.</param>
+public sealed record PasteColour(string Name, string Swatch, Mass Rolled, Mass OnCake)
+{
+    /// <summary>A sheet shared out by the shares of the colours, which add up to 1.</summary>
+    public static IReadOnlyList<PasteColour> Split(PasteSheet sheet, IReadOnlyList<CoatColour> colours) =>
+        [.. colours.Where(c => c.Share > 0).Select(c => new PasteColour(c.Name, c.Swatch, sheet.Rolled * c.Share, sheet.OnCake * c.Share))];
+
+    /// <summary>The same colours of several tiers together; the same name and swatch is the same colour.</summary>
+    public static IReadOnlyList<PasteColour> Together(IEnumerable<PasteColour> colours) =>
+    [
+        .. colours.GroupBy(c => (c.Name, Swatch: c.Swatch.ToUpperInvariant())).Select(g => g.First() with
+        {
+            Rolled = Mass.FromGrams(g.Sum(c => c.Rolled.Grams)), OnCake = Mass.FromGrams(g.Sum(c => c.OnCake.Grams)),
+        }),
+    ];
 }

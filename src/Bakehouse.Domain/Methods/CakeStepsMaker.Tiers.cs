@@ -20,7 +20,7 @@ internal sealed partial class CakeStepsMaker
             return;
         }
 
-        var cuts = tier.Tier.Layers - tier.Pans;
+        var cuts = tier.Tier.Layers - tier.Cakes;
         var fill = Add(id, "fill", (4 * Math.Sqrt(f) * cuts / 2) + (10 * Math.Pow(f, 0.7) * Math.Max(1, tier.Build.Fillings) / 3.0));
         var crumb = Add(id, "crumb", Method.OperationOf("crumb").Minutes * Math.Pow(f, 0.8));
         var piece = ShelfRoom.OnBoard(tier.Tier, onDrum);
@@ -81,7 +81,7 @@ internal sealed partial class CakeStepsMaker
     private string BakeLoad(TierPlan tier, int pans, int ordinal)
     {
         var id = tier.Tier.Id;
-        var mix = Add(id, "mix", Method.OperationOf("mix").Minutes, ordinal, mix: new Mix(tier.Sponge.Id, tier.BatterGrams * pans), has: tier.Sponge.Has);
+        var mix = Add(id, "mix", Method.OperationOf("mix").Minutes, ordinal, mix: new Mix(tier.Sponge.Id, tier.LoadGrams(ordinal - 1)), has: tier.Sponge.Has);
         var bake = Add(id, "bake", tier.BakeMinutes, ordinal, bake: new Bake(tier.Sponge.Heat.ToString(CultureInfo.InvariantCulture), [.. Enumerable.Repeat(tier.Pan, pans)]), has: tier.Sponge.Has);
         var turnout = Add(id, "turnout", 1.5 * pans, ordinal);
         var wrap = Add(id, "wrap", 2 * pans, ordinal);

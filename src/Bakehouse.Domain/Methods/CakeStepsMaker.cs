@@ -23,7 +23,7 @@ internal sealed partial class CakeStepsMaker
     public CakeStepsMaker(Order order, Shop shop)
     {
         (this.order, this.shop) = (order, shop);
-        sheet = BuildSheet.Of(order);
+        sheet = BuildSheet.Of(order, CakeFigures.Of(shop));
         tiers = [.. sheet.Stack.Select(t => TierPlan.Of(t, shop))];
         batches = [.. sheet.Beside.Select(t => TierPlan.Of(t, shop))];
     }

@@ -10,7 +10,7 @@ using Bakehouse.Domain.Shops;
 /// <summary>How one tier is baked: its pans, shared out over bowls and oven loads.</summary>
 /// <param name="Build">Its row of the build sheet.</param>
 /// <param name="Loads">Pans of each mix and bake, in order: as few loads as bowl and oven allow.</param>
-/// <param name="BatterGrams">Grams of batter for one pan, whole fives.</param>
+/// <param name="BatterGrams">Grams of batter for one pan, whole fives; of unequal ones for the fullest.</param>
 public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, IReadOnlyList<int> Loads, int BatterGrams)
 {
     /// <summary>The tier as ordered.</summary>
@@ -23,10 +23,21 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
     public int Pans => Build.Pans.Count;
 
     /// <summary>Its pan as a deck takes it.</summary>
-    public int Pan => PanCode.Of(Build.Shape);
+    public int Pan => PanCode.Of(Build.Pan);
+
+    /// <summary>Whole cakes that are baked, two half-rounds counted as one.</summary>
+    public int Cakes => Build.Pans.Halved ? Pans / 2 : Pans;
+
+    /// <summary>Grams of batter of a load: of each of its pans what that one takes, whole fives.</summary>
+    /// <param name="load">Counted from 0.</param>
+    public int LoadGrams(int load) => Build.Pans.Own.Count == 0 ? BatterGrams * Loads[load]
+        : Build.Pans.Own.Skip(Loads.Take(load).Sum()).Take(Loads[load]).Sum(own => Grams(own, Sponge));
+
+    /// <summary>Batter of that volume in whole fives of grams, up.</summary>
+    private static int Grams(Volume batter, Sponge sponge) => (int)Math.Ceiling(batter.Millilitres * (double)sponge.BatterDensity / 5) * 5;
 
     /// <summary>Minutes in the oven: the heat reaches the middle by the narrower way.</summary>
-    public int BakeMinutes => Cupcakes is not null ? Method.CupcakeBakeMinutes : Sponge.BakeMinutes((int)Math.Ceiling(Math.Min(Build.Shape.Wide.Inches, Build.Shape.Deep.Inches)), Build.Pans.BakedHeight);
+    public int BakeMinutes => Cupcakes is not null ? Method.CupcakeBakeMinutes : Sponge.BakeMinutes((int)Math.Ceiling(Math.Min(Build.Pan.Wide.Inches, Build.Pan.Deep.Inches)), Build.Pans.BakedHeight);
 
     /// <summary>Shares the pans out for this shop. The ids must be known.</summary>
     public static TierPlan Of(TierBuild build, Shop shop)
@@ -40,9 +51,9 @@ public sealed record TierPlan(TierBuild Build, Sponge Sponge, Filling Filling, I
             return new TierPlan(build, sponge, filling, [], 0);
         }
 
-        var grams = (int)Math.Ceiling(build.Pans.Batter.Millilitres * (double)sponge.BatterDensity / 5) * 5;
+        var grams = Grams(build.Pans.Batter, sponge);
         var byBowl = shop.Bowls.Count == 0 ? pans : (int)(shop.Bowls.Max(b => b.Batter.Grams) / grams);
-        var byOven = shop.Ovens.Count == 0 ? pans : shop.Ovens.Max(o => o.Levels * DeckFit.Pans(o, PanCode.Of(build.Shape)));
+        var byOven = shop.Ovens.Count == 0 ? pans : shop.Ovens.Max(o => o.Levels * DeckFit.Pans(o, PanCode.Of(build.Pan)));
         return new TierPlan(build, sponge, filling, Split(pans, Math.Max(1, Math.Min(byBowl, byOven))), grams);
     }
 
@@ -61,6 +72,14 @@ public static class DeckFit
     /// <summary>Pans of that code (<see cref="PanCode"/>) on one level, 0 if none fits; gaps and rim as <see cref="Room"/> says.</summary>
     public static int Pans(Oven oven, int pan) =>
         Packed.GetOrAdd((oven.Width, oven.Depth, pan), _ => PanCode.Bare(pan).IsRound ? Room.Pans(oven, Length.FromInches(pan)).Count : Straight(oven, pan));
+
+    /// <summary>The widest round pan, in whole inches up to 18, that one of the ovens takes; null where each fits, and where there are none.</summary>
+    public static Length? Widest(IReadOnlyList<Oven> ovens)
+    {
+        const int Least = 3, Most = 18;
+        var widest = Enumerable.Range(Least, Most - Least + 1).LastOrDefault(inches => ovens.Any(o => Pans(o, inches) > 0));
+        return ovens.Count == 0 || widest == Most ? null : Length.FromInches(widest);
+    }
 
     private static int Straight(Oven oven, int pan)
     {

@@ -153,7 +153,7 @@ public static partial class OrderChecks
 
     private static IEnumerable<Problem> Fits(CakeTier tier, int index, Order order, Shop shop, string field, string size)
     {
-        var pan = PanCode.Of(tier.Shape);
+        var pan = PanCode.Of(TierPans.PanOf(tier.Shape, CakeFigures.Of(shop)));
         if (tier.IsFalse)
         {
             // Foam sees no oven.
@@ -165,7 +165,7 @@ public static partial class OrderChecks
         else if (!shop.Ovens.Any(o => DeckFit.Pans(o, pan) > 0))
         {
             var widest = Enumerable.Range(3, 16).LastOrDefault(d => shop.Ovens.Any(o => DeckFit.Pans(o, d) > 0));
-            yield return new Problem(field, size, $"No oven takes a pan that wide; the widest is {Text(widest)} in.", "Choose a smaller tier, or bake it in two halves and write that into Notes.");
+            yield return new Problem(field, size, $"No oven takes a pan that wide, nor half of it; the widest is {Text(widest)} in.", "Choose a smaller tier.");
         }
 
         foreach (var problem in Stands(tier, index == 0 && (shop.Settings.OnDrum || order.Stack.Count == 1), shop, field, size))

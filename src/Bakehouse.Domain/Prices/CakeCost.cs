@@ -104,7 +104,7 @@ public static class IngredientNeeds
 
             // Batter is measured at the bowl, before the oven takes its part; all else as it goes on. Without a mass it is what the recipe makes.
             var atBowl = recipe.Kind == RecipeKind.Sponge ? 1 - (recipe.LossPercent / 100) : 1;
-            var comesOut = part.Mass.Grams > 0 ? part.Mass.Grams * atBowl : book.Yield(recipe).Grams;
+            var comesOut = part.Made.Grams > 0 ? part.Made.Grams * atBowl : book.Yield(recipe).Grams;
             foreach (var (id, each) in book.Needs(recipe))
             {
                 grams[id] = grams.GetValueOrDefault(id) + (each * comesOut);

@@ -59,7 +59,10 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
         Board(build.Board),
         Mm(build.WorkingBoard.Diameter),
         loads.FirstOrDefault(l => l.Tier == index) is { } load ? Supports(load) : null,
-        build.Paste is { } p ? new WrittenPaste(Mm(p.Wide), Mm(p.Deep), Mm(p.Thickness), G(p.Rolled), G(p.OnCake)) : null);
+        build.Paste is { } p ? new WrittenPaste(Mm(p.Wide), Mm(p.Deep), Mm(p.Thickness), G(p.Rolled), G(p.OnCake))
+        {
+            Colours = [.. build.PasteColours.Select(c => new WrittenPasteColour(c.Name, c.Swatch, G(c.Rolled), G(c.OnCake)))],
+        } : null);
 
     private WrittenSupports Supports(TierLoad load) => new(
         choices.Supports.Name,

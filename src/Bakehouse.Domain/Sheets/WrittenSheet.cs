@@ -141,7 +141,14 @@ public sealed record WrittenSupports(
     string Kind, int Count, decimal Length, decimal Ring, decimal Apart, decimal Mass, decimal Load, decimal Each, decimal Fails, decimal Punches, decimal? Sag, decimal LeanOfOne);
 
 /// <summary>A sheet of sugar paste.</summary>
-public sealed record WrittenPaste(decimal Wide, decimal Deep, decimal Thick, decimal Rolled, decimal OnCake);
+public sealed record WrittenPaste(decimal Wide, decimal Deep, decimal Thick, decimal Rolled, decimal OnCake)
+{
+    /// <summary>Each colour's part of it.</summary>
+    public IReadOnlyList<WrittenPasteColour> Colours { get; init; } = [];
+}
+
+/// <summary>One colour of a sheet of sugar paste, grams.</summary>
+public sealed record WrittenPasteColour(string Name, string Swatch, decimal Rolled, decimal OnCake);
 
 /// <summary>A colour, millilitres; one pot is put by as kept back.</summary>
 public sealed record WrittenColour(string Name, string Swatch, decimal Needed, decimal KeptBack, decimal ToMix);

@@ -37,13 +37,13 @@ public sealed record FromFreezer(int Needed, IReadOnlyList<SpareSponges> Taken)
     private static (TierPlan Tier, int Pans)? Load(string bake, IReadOnlyList<Order> orders, Shop shop)
     {
         if (StepKey.Parse(bake) is not { } key || orders.FirstOrDefault(o => o.Id == key.Order) is not { } order
-            || BuildSheet.Of(order).Tiers.FirstOrDefault(t => t.Tier.Id == key.Tier) is not { StandsBeside: false } build)
+            || BuildSheet.Of(order, CakeFigures.Of(shop)).Tiers.FirstOrDefault(t => t.Tier.Id == key.Tier) is not { StandsBeside: false } build)
         {
             return null;
         }
 
         var tier = TierPlan.Of(build, shop);
-        var load = (key.Ordinal - 1) % Slip.Between;
+        var load = Slip.LoadOf(key);
         return load < tier.Loads.Count ? (tier, tier.Loads[load]) : null;
     }
 }

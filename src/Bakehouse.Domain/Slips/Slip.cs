@@ -59,6 +59,9 @@ public sealed record Slip(
     /// <summary>The key of what comes in the place of a lost load.</summary>
     public static StepKey Again(StepKey load) => load with { Ordinal = load.Ordinal + Between };
 
+    /// <summary>Which of a tier's loads a step belongs to, counted from 0, whether it is the first or comes in the place of a lost one.</summary>
+    public static int LoadOf(StepKey step) => (step.Ordinal - 1) % Between;
+
     /// <summary>Operations after which something cools or sets.</summary>
     public static IReadOnlySet<string> Sets { get; } = new HashSet<string>(StringComparer.Ordinal) { "fill", "crumb", "coat", "cover", "drip", "decorate", "pipe", "filling", "turnout", "bake" };
 }

@@ -41,16 +41,23 @@ public sealed partial class FormReader
             .Select(c => new CoatColour(c.Name.Trim(), c.Swatch, Figure(field, c.Share, 100, "% of the coat") / 100))
             .ToList();
         var wide = inches ? Length.FromInches(diameter) : Length.FromCentimetres(diameter);
-        return new CakeTier(tier.Id, wide, Length.FromCentimetres(height), layers, tier.Sponge, tier.Filling, colours) { Special = Special(tier, wide, Length.FromCentimetres(height), layers, field) };
+        return new CakeTier(tier.Id, wide, Length.FromCentimetres(height), layers, tier.Sponge, tier.Filling, colours) { Special = Special(tier, wide, field) };
     }
 
     /// <summary>The outline as typed; what else is special about a tier that stands in the book stays.</summary>
-    private TierSpecial? Special(TierForm tier, Length wide, Length height, int layers, string field)
+    private TierSpecial? Special(TierForm tier, Length wide, string field)
     {
-        var stands = orders?.SelectMany(o => o.Tiers).FirstOrDefault(t => t.Id == tier.Id);
-        var kept = stands?.Special is { } s ? s with { LayerHeights = stands.Height == height && stands.Layers == layers ? s.LayerHeights : [] } : null;
-        var apart = tier.Apart.Trim().Length == 0 ? 0 : Figure(field, tier.Apart, 0, "cm on pillars");
-        var special = (kept ?? Plain) with { Outline = null, IsFalse = tier.IsFalse, Separator = Length.FromCentimetres(apart) };
+        var kept = orders?.SelectMany(o => o.Tiers).FirstOrDefault(t => t.Id == tier.Id)?.Special;
+        var special = (kept ?? Plain) with
+        {
+            Outline = null,
+            IsFalse = tier.IsFalse,
+            LayerHeights = tier.IsFalse ? [] : LayerHeights(tier.LayerHeights, field),
+            Separator = Centimetres(field, tier.Apart, "cm on pillars"),
+            Dam = tier.IsFalse ? default : Centimetres(field, tier.Dam, "cm for the ring around the filling"),
+            FootBead = Centimetres(field, tier.FootBead, "cm for the bead at the foot"),
+            TopBead = Centimetres(field, tier.TopBead, "cm for the bead on top"),
+        };
         if (tier.Outline == OutlineKind.Round)
         {
             return special == Plain ? null : special;
@@ -65,4 +72,14 @@ public sealed partial class FormReader
 
         return special with { Outline = new Outline(tier.Outline, wide, deep, kept?.Outline?.Lobes ?? Petal.UsualLobes, tier.Outline == OutlineKind.Sign ? tier.Sign.Trim().ToUpperInvariant() : "") };
     }
+
+    /// <summary>Nothing where nothing is typed.</summary>
+    private Length Centimetres(string field, string text, string what) => text.Trim().Length == 0 ? default : Length.FromCentimetres(Figure(field, text, 0, what));
+
+    /// <summary>Figures with spaces, plus signs or semicolons between them, from the foot up; a comma after one counts as a space, within one as a point.</summary>
+    private IReadOnlyList<Length> LayerHeights(string text, string field) => text.Trim().Length == 0 ? [] :
+    [
+        .. text.Split([' ', ';', '+', '\t', '\n'], StringSplitOptions.RemoveEmptyEntries).Select(t => t.TrimEnd(',')).Where(t => t.Length > 0)
+            .Select(t => Length.FromCentimetres(Figure(field, t, 2, "cm for each layer"))),
+    ];
 }

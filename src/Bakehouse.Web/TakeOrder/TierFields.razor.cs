@@ -42,7 +42,7 @@ public sealed partial class TierFields
     private Task Take(TierForm other)
     {
         var tier = Like(Form.Tiers.LastOrDefault());
-        (tier.Outline, tier.Diameter, tier.Deep, tier.Sign, tier.Height, tier.Layers) = (other.Outline, other.Diameter, other.Deep, other.Sign, other.Height, other.Layers);
+        (tier.Outline, tier.Diameter, tier.Deep, tier.Sign, tier.Height, tier.Layers, tier.LayerHeights) = (other.Outline, other.Diameter, other.Deep, other.Sign, other.Height, other.Layers, "");
         Form.Tiers = [tier];
         others = false;
         return Changed.InvokeAsync();
@@ -95,6 +95,10 @@ public sealed partial class TierFields
         Layers = other.Layers,
         Sponge = other.Sponge,
         Filling = other.Filling,
+        LayerHeights = other.LayerHeights,
+        Dam = other.Dam,
+        FootBead = other.FootBead,
+        TopBead = other.TopBead,
         Colours = [.. other.Colours.Select(c => c.Copied())],
     };
 

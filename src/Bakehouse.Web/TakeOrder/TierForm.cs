@@ -2,6 +2,7 @@ namespace Bakehouse.Web.TakeOrder;
 
 using System.Globalization;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 
 /// <summary>One tier as typed; sizes in the shop's unit, the height in centimetres.</summary>
@@ -36,6 +37,21 @@ public sealed class TierForm
     /// <summary>Free height below it on pillars, in centimetres; "" where it stands on the tier below.</summary>
     public string Apart { get; set; } = "";
 
+    /// <summary>Each layer from the foot up, in centimetres with spaces between; "" for equal ones.</summary>
+    public string LayerHeights { get; set; } = "";
+
+    /// <summary>Width of a ring of buttercream around the filling, in centimetres; "" for none.</summary>
+    public string Dam { get; set; } = "";
+
+    /// <summary>Bead around the foot, across, in centimetres; "" for none.</summary>
+    public string FootBead { get; set; } = "";
+
+    /// <summary>Bead around the top edge, across, in centimetres; "" for none.</summary>
+    public string TopBead { get; set; } = "";
+
+    /// <summary>True if something is typed that few tiers need.</summary>
+    internal bool HasMore => Apart.Length + LayerHeights.Length + Dam.Length + FootBead.Length + TopBead.Length > 0;
+
     internal static TierForm Of(CakeTier tier, bool inches) => new()
     {
         Id = tier.Id,
@@ -48,9 +64,16 @@ public sealed class TierForm
         Sponge = tier.Sponge,
         Filling = tier.Filling,
         IsFalse = tier.IsFalse,
-        Apart = tier.Special is { Separator.Millimetres: > 0 } apart ? apart.Separator.Centimetres.ToString("0.##", CultureInfo.InvariantCulture) : "",
+        Apart = Said(tier.Special?.Separator),
+        LayerHeights = string.Join(' ', (tier.Special?.LayerHeights ?? []).Select(l => Said(l))),
+        Dam = Said(tier.Special?.Dam),
+        FootBead = Said(tier.Special?.FootBead),
+        TopBead = Said(tier.Special?.TopBead),
         Colours = [.. tier.Colours.Select(ColourForm.Of)],
     };
+
+    /// <summary>Centimetres to the thousandth of a millimetre, so that what is read again is what stands; "" for nothing.</summary>
+    private static string Said(Length? length) => length is { Millimetres: > 0 } l ? l.Centimetres.ToString("0.####", CultureInfo.InvariantCulture) : "";
 }
 
 /// <summary>One colour of a coat as typed; the share in percent.</summary>

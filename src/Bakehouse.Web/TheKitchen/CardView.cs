@@ -2,6 +2,7 @@ namespace Bakehouse.Web.TheKitchen;
 
 using System.Globalization;
 using Bakehouse.Domain.Cakes;
+using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
@@ -53,7 +54,7 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         var tiers = StepWords.TiersOf(step, order);
         return new CardView(
             StepWords.Big(key.Operation, tiers, shop), $"{order.Number} {order.Customer.Name}, for {words.DayAndTime(order.Handover.At)}", order.Number, When(step),
-            PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key.Operation, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
+            PictureView.Of(key.Operation, [.. tiers.OrderByDescending(t => t.Diameter)]), Build(key, tiers, order), Place(h => h.To == step), Place(h => h.From == step),
             Waits(key.Operation, step), StepCard.Of(key.Operation), [.. ChainWords.Clock(state.Book, order, key.Operation, state.Now), .. DangerWords.Stops(state.Book, order, key.Operation), .. DangerWords.Signs(state.Book, order, tiers), .. Clean(step), .. ChainWords.Warm(state.Book, step, shop), .. DangerWords.Told(state.Book, order, key.Operation, shop)], DangerWords.Lift(key.Operation, order, shop));
     }
 
@@ -97,8 +98,9 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         return Method.Waits.FirstOrDefault(w => w.To == operation && before.Contains(w.From)) is { } wait ? $"{wait.Why} {ChainWords.Wait(state.Book, step, shop)}".TrimEnd() : null;
     }
 
-    private List<(string, string)> Build(string operation, IReadOnlyList<CakeTier> tiers, Order order)
+    private List<(string, string)> Build(StepKey key, IReadOnlyList<CakeTier> tiers, Order order)
     {
+        var operation = key.Operation;
         if (BuildSheet.Try(order.Tiers, order.Finish, CakeFigures.Of(shop)) is not { } sheet)
         {
             return [];
@@ -108,14 +110,13 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         return operation switch
         {
             "mix" or "bake" or "turnout" or "pipe" or "box" when mine is [{ StandsBeside: true } batch] => [.. CupcakeCard.Of(operation, batch, tiers[0].Special!.Cupcakes!, sheet.Figures, words)],
-            "mix" or "bake" => [.. mine.Select(t => ($"{t.Pans.Count} pans {words.Tier(t.Tier)}", $"{words.VolumeOf(t.Pans.Batter)} batter each"))],
-            "turnout" or "wrap" => [.. mine.Select(t => (words.Tier(t.Tier), $"{t.Pans.Count} sponges"))],
+            "mix" or "bake" or "turnout" or "wrap" => [.. mine.SelectMany(t => new PanCard(t, shop, words).Of(key))],
             "fill" => [.. mine.SelectMany(Filled)],
             "crumb" => [.. mine.Select(t => (words.Tier(t.Tier), $"{words.VolumeOf(t.Crumb)} first coat"))],
             "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Tier(t.Tier)} {c.Name}", words.VolumeOf(c.Needed))))],
-            "cover" => [.. mine.Where(t => t.Paste is not null).Select(t => (words.Tier(t.Tier), $"{words.MassOf(t.Paste!.Rolled)} rolled {words.Thickness(t.Paste.Thickness)}, {words.Room(t.Paste.Wide)} × {words.Room(t.Paste.Deep)}"))],
+            "cover" => [.. mine.Where(t => t.Paste is not null).SelectMany(Covered)],
             "drip" => [.. mine.Where(t => t.Drip.Millilitres > 0).Select(t => (words.Tier(t.Tier), $"{words.VolumeOf(t.Drip)} of drip"))],
-            "colour" or "buttercream" => [.. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back"))],
+            "colour" or "buttercream" => [("In all", words.VolumeOf(sheet.Icing)), .. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back {BagWords.Of(sheet, order)}")), .. operation == "colour" ? sheet.Paste.Select(c => ($"{c.Name} sugar paste", $"{words.MassOf(c.Rolled)} in one piece")) : []],
             "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
             "stack" => [.. sheet.Stack.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}"))],
             "decorate" => order.Inscription.Length > 0 ? [("On the cake", $"“{order.Inscription}”"), ("Decoration", order.Decoration.ToString())] : [("Decoration", order.Decoration.ToString())],
@@ -131,9 +132,20 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         .. sheet.Beside.Count > 0 ? [("Boxes of cupcakes", CupcakeBox.Said(sheet.CupcakeBoxes))] : Array.Empty<(string, string)>(),
     ];
 
+    private IEnumerable<(string, string)> Covered(TierBuild tier) =>
+    [
+        (words.Tier(tier.Tier), $"{words.MassOf(tier.Paste!.Rolled)} rolled {PasteWords.Sheet(tier.Paste, words)}"),
+        .. tier.PasteColours.Count > 1 ? tier.PasteColours.Select(c => ($"of it {c.Name}", words.MassOf(c.Rolled))) : [],
+    ];
+
     private IEnumerable<(string, string)> Filled(TierBuild tier)
     {
         yield return ($"{words.Tier(tier.Tier)}, {tier.Layers.Count} layers of", LayerWords.Of(tier, words));
+        if (tier.LeftOver > Volume.Zero)
+        {
+            yield return ("Left over of the slab", $"{words.MassOf(CakeFigures.Of(shop).Sponge(tier.Tier.Sponge) * tier.LeftOver)} sponge");
+        }
+
         if (tier.Fillings > 0)
         {
             yield return ($"{tier.Fillings} × {words.Thickness(tier.FillingHeight)} {Filling.Of(tier.Tier.Filling)?.Name ?? tier.Tier.Filling}", words.VolumeOf(tier.Filling));

@@ -68,8 +68,8 @@ public sealed partial class RecipeSheet
            let parts = CakeParts.Of(order, sheet)
            from tier in order.Tiers.Reverse()
            from part in parts[tier.Id]
-           where part.Recipe == Recipe.Id && part.Mass.Grams >= 0.1m
-           let grams = decimal.Ceiling(part.Mass.Grams)
+           where part.Recipe == Recipe.Id && part.Made.Grams >= 0.1m
+           let grams = decimal.Ceiling(part.Made.Grams)
            select ($"{order.Number} {order.Customer.Name}, {Words.Tier(tier)}: {Words.Number(grams)} g", grams.ToString(CultureInfo.InvariantCulture)),
     ];
 

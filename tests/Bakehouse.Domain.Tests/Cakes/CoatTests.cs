@@ -3,6 +3,7 @@ namespace Bakehouse.Domain.Tests.Cakes;
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Structure;
 using CsCheck;
 
 public sealed class CoatTests
@@ -57,6 +58,37 @@ public sealed class CoatTests
         CoatColour[] colours = [new("White", "#FFFFFF", 0.60m), new("Sage", "#C7D5BD", 0.25m), new("Navy", "#2B3F63", 0.15m)];
         var batches = ColourBatch.Of(ColourBatch.Split(Volume.FromMillilitres(2400), colours), CakeFigures.Usual);
         Assert.Equal([1555.2, 660, 420], batches.Select(b => Math.Round(b.ToMix.Millilitres, 1)));
+    }
+
+    /// <summary>A bead of 6 mm around 6 in is π·152.4 · π·6²/4 mm³ = 13.5 mL; with 60 mL for repairs that is more than 8 % of 371.4 mL (worked by hand).</summary>
+    [Fact]
+    public void What_is_kept_back_of_a_colour_is_enough_for_its_seams_and_for_repairs()
+    {
+        var navy = Cake(6, 2) with { Colours = [new CoatColour("Navy", "#2B3F63", 1)] };
+        var sheet = BuildSheet.Of([Cake(10, 2), navy], Finish.Smooth, CakeFigures.Usual);
+        var (ivory, blue) = (sheet.Colours[0], sheet.Colours[1]);
+        Assert.Equal((60.0, 73.5), (Math.Round(ivory.KeptBack.Millilitres, 1), Math.Round(blue.KeptBack.Millilitres, 1)));
+        Assert.Equal(sheet.Tiers[1].Seam.Millilitres, blue.Seams.Millilitres, 6);
+        Assert.Equal(13.5, blue.Seams.Millilitres, 0.1);
+    }
+
+    /// <summary>Under sugar paste no icing is seen, but the seams are: π·203.2 · π·6²/4 mm³ = 18.0 mL and 60 for repairs.</summary>
+    [Fact]
+    public void Seams_under_paste_are_made_too()
+    {
+        CakeTier Covered(int inches) => Cake(inches, 2) with { Special = new TierSpecial { Paste = PasteSheet.Usual }, Filling = "raspberry-jam" };
+        var sheet = BuildSheet.Of([Covered(10), Covered(8)], Finish.Smooth, CakeFigures.Usual);
+        var batch = Assert.Single(sheet.Colours);
+        Assert.Equal((0.0, 78.0), (batch.Needed.Millilitres, Math.Round(batch.KeptBack.Millilitres, 1)));
+        Assert.Equal(sheet.Tiers.Sum(t => t.Crumb.Millilitres) + batch.KeptBack.Millilitres, sheet.Icing.Millilitres, 6);
+        Assert.Empty(BuildSheet.Of([Covered(10)], Finish.Smooth, CakeFigures.Usual).Colours);
+    }
+
+    [Fact]
+    public void A_colour_has_a_bag_and_a_second_one_where_the_cake_is_put_together_elsewhere()
+    {
+        var sheet = BuildSheet.Of([Cake(10, 2), Cake(6, 2)], Finish.Smooth, CakeFigures.Usual);
+        Assert.Equal((1, 2), (ColourBatch.Bags(Travelling.Of(sheet, 30)), ColourBatch.Bags(Travelling.Of(sheet, 120))));
     }
 
     [Fact]

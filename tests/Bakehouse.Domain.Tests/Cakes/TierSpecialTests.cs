@@ -117,6 +117,21 @@ public sealed class TierSpecialTests
         Assert.Equal(Length.FromInches(8) + Length.FromMillimetres(12), build.Finished.Diameter);
     }
 
+    /// <summary>Seven tenths and three tenths of the sheet, worked by hand; together all of it.</summary>
+    [Fact]
+    public void Paste_is_shared_out_by_colour()
+    {
+        var tier = Tier(8, new TierSpecial { Paste = PasteSheet.Usual }) with { Colours = [new CoatColour("Ivory", "#F7F0E1", 0.7m), new CoatColour("Sage", "#C7D5BD", 0.3m)] };
+        var sheet = Sheet(tier with { Id = Guid.NewGuid() }, tier);
+        var (paste, colours) = (sheet.Tiers[0].Paste!, sheet.Tiers[0].PasteColours);
+        Assert.Equal(["Ivory", "Sage"], colours.Select(c => c.Name));
+        Assert.Equal((double)paste.Rolled.Grams * 0.3, (double)colours[1].Rolled.Grams, 1e-6);
+        Assert.Equal(paste.OnCake.Grams, colours.Sum(c => c.OnCake.Grams));
+        Assert.Equal(2 * paste.Rolled.Grams, sheet.Paste.Sum(c => c.Rolled.Grams));
+        Assert.Equal(2, sheet.Paste.Count);
+        Assert.Empty(Sheet(Tier(8)).Paste);
+    }
+
     [Fact]
     public void Beads_and_drips_are_counted_and_weighed()
     {

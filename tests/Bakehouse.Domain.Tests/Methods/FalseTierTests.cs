@@ -34,13 +34,14 @@ public sealed class FalseTierTests
     [Fact]
     public void Nobody_eats_it() => Assert.Equal(40, BuildSheet.Of(With(1, new TierSpecial { IsFalse = true })).Dessert);
 
-    /// <summary>18 in of foam is no matter of the oven; on its drum it needs a shelf as any tier.</summary>
+    /// <summary>A square of 18 in of foam is no matter of the oven; on its drum it needs a shelf as any tier.</summary>
     [Fact]
     public void Foam_asks_for_no_oven()
     {
-        var wide = Good.Tiers[0] with { Diameter = Length.FromInches(16) };
+        var square = new TierSpecial { Outline = new Outline(OutlineKind.Square, Length.FromInches(18)) };
+        var wide = Good.Tiers[0] with { Diameter = Length.FromInches(18), Special = square };
         Assert.Contains(Problems(wide), p => p.Sentence.Contains("oven", StringComparison.Ordinal));
-        Assert.DoesNotContain(Problems(wide with { Special = new TierSpecial { IsFalse = true } }), p => p.Sentence.Contains("oven", StringComparison.Ordinal));
+        Assert.DoesNotContain(Problems(wide with { Special = square with { IsFalse = true } }), p => p.Sentence.Contains("oven", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -41,7 +41,9 @@ public sealed class OrderChecksTests
     public void A_tier_wider_than_any_deck_or_shelf_is_told_with_the_limit()
     {
         var problems = Look(Cakes.Good(1, 18));
-        Assert.Contains(problems, p => p.Sentence.Contains("No oven takes", StringComparison.Ordinal));
+        var small = SampleBakery.Shop with { Ovens = [SampleBakery.Shop.Ovens[0]] };
+        Assert.Contains(OrderChecks.Problems(Cakes.Good(1, 18), small, Cakes.Now, owner: false), p => p.Sentence.Contains("nor half of it; the widest is 11 in", StringComparison.Ordinal));
+        Assert.DoesNotContain(problems, p => p.Sentence.Contains("No oven takes", StringComparison.Ordinal));
         Assert.Contains(problems, p => p.Sentence.Contains("largest fridge shelf has 55 cm one way", StringComparison.Ordinal));
     }
 

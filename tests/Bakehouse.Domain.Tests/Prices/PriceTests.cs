@@ -46,11 +46,27 @@ public sealed class PriceTests
         decimal Raw(Domain.Allergens.CakePart part)
         {
             var recipe = Starter.Sample.Recipe(part.Recipe)!;
-            return part.Mass.Grams == 0 ? RawOf(recipe, Starter.Sample.Yield(recipe).Grams) : RawOf(recipe, recipe.Kind == RecipeKind.Sponge ? part.Mass.Grams * (1 - (recipe.LossPercent / 100)) : part.Mass.Grams);
+            return part.Made.Grams == 0 ? RawOf(recipe, Starter.Sample.Yield(recipe).Grams) : RawOf(recipe, recipe.Kind == RecipeKind.Sponge ? part.Made.Grams * (1 - (recipe.LossPercent / 100)) : part.Made.Grams);
         }
 
         var parts = Domain.Allergens.CakeParts.Of(Good, Sheet).Values.SelectMany(p => p).Sum(Raw);
         Assert.Equal((double)parts, (double)grams.Values.Sum(), 0.01);
+    }
+
+    /// <summary>
+    /// The golden order, 10, 8, 6 in: coats of 710.0 + 530.6 + 371.4 mL keep 8 % back, 129.0 mL; both coats and the fillings are 2858.9 mL (published in
+    /// build-checks.csv, rows Z), so 2987.9 mL at 1.00 g/mL are weighed in.
+    /// </summary>
+    [Fact]
+    public void What_is_kept_back_is_weighed_in_and_paid_for()
+    {
+        var golden = Good with { Tiers = [.. new[] { 10, 8, 6 }.Select(Bakehouse.Domain.Tests.Cakes.Checks.Golden.Tier)] };
+        var sheet = BuildSheet.Of(golden);
+        var made = Domain.Allergens.CakeParts.Of(golden, sheet).Values.SelectMany(p => p).Where(p => p.Recipe == Domain.Allergens.CakeParts.Coat).ToList();
+        Assert.Equal(2987.9, (double)made.Sum(p => p.Made.Grams), 0.1);
+        Assert.Equal(sheet.Icing.Millilitres, (double)made.Sum(p => p.Made.Grams), 0.01);
+        // The label goes by what is on the cake: without what is kept back, with the seams.
+        Assert.Equal(2858.9 + sheet.Tiers.Sum(t => t.Seam.Millilitres), (double)made.Sum(p => p.Mass.Grams), 0.1);
     }
 
     /// <summary>Three tiers of 6, 8 and 10 in: 5.3 to 8.3 h for two to three tiers with simple finish and wash-up (common practice, no source).</summary>

@@ -7,7 +7,7 @@ using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Sheets;
 
-/// <summary>What a page waits for while somebody types: of many tries the shortest counts, since a busy machine only makes them longer.</summary>
+/// <summary>What a page waits for while somebody types: of many tries the one in the middle counts.</summary>
 public sealed class SheetSpeedTests(ITestOutputHelper output)
 {
     private const int Tries = 60;
@@ -26,7 +26,7 @@ public sealed class SheetSpeedTests(ITestOutputHelper output)
             return Stopwatch.GetElapsedTime(began).TotalMilliseconds;
         }).Order().ToList();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"a sheet of five mixed tiers: shortest {took[0]:0.00} ms, median {took[Tries / 2]:0.00} ms"));
-        Assert.InRange(took[0], 0, Most);
+        Assert.InRange(took[Tries / 2], 0, Most);
     }
 
     private static IReadOnlyList<CakeTier> Mixed =>

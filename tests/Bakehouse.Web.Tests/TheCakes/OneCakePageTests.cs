@@ -181,6 +181,72 @@ public sealed class OneCakePageTests : BunitContext
     }
 
     [Fact]
+    public void Sugar_paste_stands_there_by_colour_with_its_sheet()
+    {
+        var tier = Cakes.Tier(1, 1, 8) with { Colours = [new CoatColour("Ivory", "#F7F0E1", 0.7m), new CoatColour("Sage", "#C7D5BD", 0.3m)], Special = new TierSpecial { Paste = PasteSheet.Usual } };
+        book.Write(order with { Tiers = [tier] }, "ines");
+        var paste = BuildSheet.Of([tier], Finish.Smooth, CakeFigures.Usual).Tiers[0].Paste!;
+        var words = Shell.Words.Of(book.State.Shop);
+        var page = Open();
+        foreach (var said in (string[])["sheet of 19 in round", words.MassOf(paste.Rolled * 0.7m) + " Ivory", words.MassOf(paste.Rolled * 0.3m) + " Sage"])
+        {
+            Assert.Contains(said, page.Find(".tier-row").TextContent, StringComparison.Ordinal);
+        }
+
+        Assert.Contains($"{words.MassOf(paste.Rolled * 0.3m)} sugar paste in one piece", page.Find(".mix").TextContent, StringComparison.Ordinal);
+        Assert.Contains(("of it Sage", words.MassOf(paste.Rolled * 0.3m)), Card(tier, "cover").Build);
+    }
+
+    [Fact]
+    public void Layers_are_told_pan_by_pan_on_the_page_and_on_the_cards()
+    {
+        var tier = Cakes.Tier(1, 1, 8) with { Height = Length.FromCentimetres(8), Layers = 3 };
+        book.Write(order with { Tiers = [tier, Cakes.Tier(1, 2, 6)] }, "ines");
+        var rows = Open().FindAll(".tier-row");
+        Assert.Contains("each split: layers 1+2, 3+4", rows[0].TextContent, StringComparison.Ordinal);
+        Assert.Contains("one split: layers 1+2, 3", rows[1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.86, 0.43 L", rows[1].TextContent, StringComparison.Ordinal);
+        Assert.Equal([("2 × 8 in", "0.86, 0.43 L batter"), ("Layers, from the foot", "one split: layers 1+2, 3")], Card(tier, "bake").Build);
+        Assert.Equal([("8 in", "2 sponges"), ("Layers, from the foot", "one split: layers 1+2, 3")], Card(tier, "turnout").Build);
+    }
+
+    [Fact]
+    public void A_tier_too_wide_for_every_oven_is_told_in_halves()
+    {
+        var tier = Cakes.Tier(1, 1, 16);
+        book.Write(order with { Tiers = [tier] }, "ines");
+        var row = Open().Find(".tier-row").TextContent;
+        Assert.Contains("4 × half-round of 16 in", row, StringComparison.Ordinal);
+        Assert.Contains("two halves make a cake; each split: layers 1+2, 3+4", row, StringComparison.Ordinal);
+        Assert.Contains(Card(tier, "bake").Build, b => b.Name == "2 × half-round of 16 in, load 1 of 2");
+    }
+
+    [Fact]
+    public void What_is_kept_back_goes_into_bags()
+    {
+        Assert.Contains("kept back in 1 bag, for seams and repairs", Open().Find(".mix").TextContent, StringComparison.Ordinal);
+        book.Write(order with { Tiers = [Cakes.Tier(1, 1, 14), Cakes.Tier(1, 2, 12), Cakes.Tier(1, 3, 10)] }, "ines");
+        Assert.Contains("kept back in 2 bags: one stays for seams, one goes along", Open().Find(".mix").TextContent, StringComparison.Ordinal);
+        Assert.Contains(Card(null, "colour").Build, b => b.Figure.EndsWith("in 2 bags: one stays for seams, one goes along", StringComparison.Ordinal));
+    }
+
+    private Web.TheKitchen.CardView Card(CakeTier? tier, string operation) =>
+        new Web.TheKitchen.CardReader(Bell.WhatRings.At(Cakes.Now, book.State, []), book.State.Shop!).Read(new StepKey(order.Id, tier?.Id, operation, 1).ToString())!;
+
+    /// <summary>A seven of 12 in and 10 cm is cut from slabs of 7.2 × 12 in; half of 18.288 × 30.48 × 10 cm³ in two pans is 1.39 L each (worked by hand).</summary>
+    [Fact]
+    public void A_number_takes_the_batter_of_its_slab_on_the_page_and_on_the_card()
+    {
+        var seven = order with { Tiers = [Cakes.Tier(1, 1, 12) with { Special = new TierSpecial { Outline = new Outline(OutlineKind.Sign, Length.FromInches(12), Sign: "7") } }] };
+        book.Write(seven, "ines");
+        var rows = Open().Find(".tier-row").TextContent;
+        Assert.Contains("2 × slab of 7.2 in × 12 in, cut out", rows, StringComparison.Ordinal);
+        Assert.Contains("1.39 L a slab", rows, StringComparison.Ordinal);
+        Assert.Contains("sponge, in no part of the cake", rows, StringComparison.Ordinal);
+        Assert.Contains(("2 × slab of 7.2 in × 12 in, cut out", "1.39 L batter each"), Card(seven.Tiers[0], "mix").Build);
+    }
+
+    [Fact]
     public void A_new_version_says_what_changed_and_who_did_it()
     {
         book.Write(order with { Portions = new Portions(55, Cut.Dessert) }, "petra");
