@@ -5,6 +5,7 @@ using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Recipes;
+using Bakehouse.Domain.Structure;
 using static System.FormattableString;
 
 /// <summary>What a line of cost is for.</summary>
@@ -65,7 +66,7 @@ public sealed record CakeCost(IReadOnlyList<CostLine> Lines, CostRates Rates, IR
         }
 
         var (ingredients, unpriced) = Ingredients(order, sheet, book, rates);
-        var (packaging, missing) = new PackagingCost(sheet, rates).Lines();
+        var (packaging, missing) = new PackagingCost(sheet, TravelPart.Of(sheet, order.Handover.RouteMinutes), rates).Lines();
         return new CakeCost([.. ingredients, .. packaging, .. Hours(minutes, rates)], rates, [.. unpriced, .. missing]);
     }
 

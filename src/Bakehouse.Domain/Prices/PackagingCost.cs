@@ -2,17 +2,19 @@ namespace Bakehouse.Domain.Prices;
 
 using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
+using Bakehouse.Domain.Structure;
 using static System.FormattableString;
 
-/// <summary>Boards, drum, box, supports and rod of a sheet at a shop's prices.</summary>
-internal sealed class PackagingCost(BuildSheet sheet, CostRates rates)
+/// <summary>Boards, drum, boxes, supports and rod of a sheet at a shop's prices.</summary>
+/// <param name="parts">In which the cake travels: each has its box.</param>
+internal sealed class PackagingCost(BuildSheet sheet, IReadOnlyList<TravelPart> parts, CostRates rates)
 {
     private readonly List<CostLine> lines = [];
     private readonly List<string> missing = [];
 
     public (IReadOnlyList<CostLine> Lines, IReadOnlyList<string> Missing) Lines()
     {
-        if (sheet is { Drum: { } drum, Box: { } box })
+        if (sheet.Drum is { } drum)
         {
             Sized("Drum", drum.Diameter, rates.Drums);
             foreach (var tier in sheet.Stack.Skip(1))
@@ -20,7 +22,10 @@ internal sealed class PackagingCost(BuildSheet sheet, CostRates rates)
                 Sized("Board", tier.Board.Diameter, rates.Boards);
             }
 
-            Sized("Box", box.Width, rates.Boxes);
+            foreach (var part in parts)
+            {
+                Sized("Box", part.Box.Width, rates.Boxes);
+            }
         }
 
         Counted("Cases and boxes", sheet.Beside.Sum(t => t.Dessert), rates.CupcakePack);

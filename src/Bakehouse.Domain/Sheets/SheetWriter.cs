@@ -38,7 +38,7 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
         [.. CupcakeBox.For(build.Dessert).GroupBy(b => b).Select(g => new WrittenCupcakeBox(g.Count(), g.Key.Holds, Mm(g.Key.Shape.Width), Mm(g.Key.Shape.Depth), Mm(CupcakeBox.Height)))]);
 
     private IEnumerable<Look> Looks() =>
-        StackLoads.Looks(sheet, choices.Supports, choices.Board).Concat(Road.Looks(sheet, choices.Underlay)).Concat(Carrying.Looks(sheet));
+        StackLoads.Looks(sheet, choices.Supports, choices.Board).Concat(Road.Looks(sheet, choices.Underlay)).Concat(Carrying.Looks(sheet, order.Handover.RouteMinutes));
 
     private WrittenTier Tier(TierBuild build, int index) => new(
         index + 1,
@@ -50,7 +50,7 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
         build.Tier.Sponge,
         build.Tier.Filling,
         [.. build.Layers.Select(Mm)],
-        new WrittenPans(build.Pans.Count, Mm(build.Pans.Depth), Ml(build.Pans.Batter), Ml(build.Pans.AllBatter), build.HeatingCore),
+        new WrittenPans(build.Pans.Count, Mm(build.Pans.Depth), Ml(build.Pans.Batter), Ml(build.Pans.AllBatter), build.HeatingCore) { Halved = build.Pans.Halved, Layers = build.Pans.Layers },
         new WrittenVolumes(Ml(build.Sponge), Ml(build.Filling), Ml(build.Dam), Ml(build.Crumb), Ml(build.Coat), Ml(build.Beads), Ml(build.Drip), Ml(build.Icing), Ml(build.Seam)),
         Mm(build.Finished.Diameter),
         Mm(build.Finished.Height),
@@ -100,7 +100,7 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
             Mm(sheet.CentreOfGravity),
             Thousandth(sheet.TipsAt),
             Thousandth(Road.SlidesAt(choices.Underlay)),
-            Carrying.Of(sheet)?.Index is { } index && double.IsFinite(index) ? Thousandth(index) : null,
+            Carrying.Of(sheet) is { } carrying ? Index(carrying) : null,
             sheet.Supports,
             sheet.TwoCarry,
             sheet.TwoLower);
@@ -114,8 +114,16 @@ internal sealed class SheetWriter(Order order, BuildSheet sheet, SheetChoices ch
         }
 
         var travelling = Travelling.Of(sheet, order.Handover.RouteMinutes);
-        return new WrittenTravel(Named(travelling.Where), [.. travelling.Parts.Select(p => (IReadOnlyList<int>)[.. p.Select(t => t + 1)])], travelling.Why);
+        return new WrittenTravel(Named(travelling.Where), [.. travelling.Parts.Select(p => (IReadOnlyList<int>)[.. p.Select(t => t + 1)])], travelling.Why)
+        {
+            Packed = [.. TravelPart.Of(sheet, travelling).Select(Part)],
+        };
     }
+
+    private static WrittenPart Part(TravelPart part) => new(
+        [.. part.Tiers.Select(t => t + 1)], Mm(part.Board.Shape.Wide), G(part.Mass), Mm(part.Height), Mm(part.Box.Width), Mm(part.Box.Height), part.Box.AsSold is not null, Index(part.Carrying));
+
+    private static decimal? Index(Carrying carrying) => double.IsFinite(carrying.Index) ? Thousandth(carrying.Index) : null;
 
     private static WrittenBoard Board(Board board) =>
         new(Mm(board.Shape.Wide), Mm(board.Shape.Deep), Mm(board.Thickness), board.BoughtAs is { } bought ? Mm(bought) : null, board.IsTrimmed);

@@ -112,7 +112,14 @@ public sealed record WrittenTier(
 /// <param name="Batter">In each, of equal ones; else of the highest.</param>
 /// <param name="All">Batter in all of them.</param>
 /// <param name="HeatingCore">True if each gets one in its middle.</param>
-public sealed record WrittenPans(int Count, decimal Depth, decimal Batter, decimal All, bool HeatingCore);
+public sealed record WrittenPans(int Count, decimal Depth, decimal Batter, decimal All, bool HeatingCore)
+{
+    /// <summary>True if each cake is baked as two half-rounds: then two pans make a cake.</summary>
+    public bool Halved { get; init; }
+
+    /// <summary>The layers that come out of each cake, from the foot up, 1 and up.</summary>
+    public IReadOnlyList<IReadOnlyList<int>> Layers { get; init; } = [];
+}
 
 /// <summary>What goes into and onto a tier, millilitres.</summary>
 /// <param name="Icing">Buttercream in all, nothing kept back.</param>
@@ -191,7 +198,20 @@ public sealed record WrittenTotals(
 /// <summary>How it travels.</summary>
 /// <param name="Stacked">"in the shop", "in two parts" or "on site".</param>
 /// <param name="Parts">Tiers of each part, 1 and up.</param>
-public sealed record WrittenTravel(string Stacked, IReadOnlyList<IReadOnlyList<int>> Parts, IReadOnlyList<string> Why);
+public sealed record WrittenTravel(string Stacked, IReadOnlyList<IReadOnlyList<int>> Parts, IReadOnlyList<string> Why)
+{
+    /// <summary>Each part on its board and in its box.</summary>
+    public IReadOnlyList<WrittenPart> Packed { get; init; } = [];
+}
+
+/// <summary>A part as it travels.</summary>
+/// <param name="Tiers">1 and up.</param>
+/// <param name="Board">What it stands on, from side to side.</param>
+/// <param name="Mass">With its boards.</param>
+/// <param name="BoxWide">Square inside.</param>
+/// <param name="SoldBox">True if such a box is sold for one cake.</param>
+/// <param name="LiftingIndex">For one person, once from a bench; null where the box is too wide for the equation.</param>
+public sealed record WrittenPart(IReadOnlyList<int> Tiers, decimal Board, decimal Mass, decimal High, decimal BoxWide, decimal BoxHigh, bool SoldBox, decimal? LiftingIndex);
 
 /// <summary>Something to look at.</summary>
 public sealed record WrittenLook(string Where, string Value, string Sentence, string Try, string Source);

@@ -19,12 +19,21 @@ public sealed record WorkingPart(string Name, IReadOnlyList<WorkingLine> Lines);
 public static class Working
 {
     /// <summary>A part for every tier that carries one, top first, then the whole cake; nothing for cupcakes alone.</summary>
-    public static IReadOnlyList<WorkingPart> Of(BuildSheet sheet, SheetChoices choices, Words words) =>
-    [
-        .. StackLoads.Of(sheet, choices.Supports, choices.Board).Reverse().Select(load => new WorkingPart(
-            $"{words.Tier(sheet.Stack[load.Tier].Tier)}: {load.Supports.Count} × {choices.Supports.Name.ToLowerInvariant()}", [.. Load(sheet, load, choices, words)])),
-        .. Carrying.Of(sheet) is { } carrying ? [new WorkingPart("The whole cake", [.. Whole(sheet, carrying, choices, words)])] : Array.Empty<WorkingPart>(),
-    ];
+    /// <param name="routeMinutes">On the road, 0 if it is collected.</param>
+    public static IReadOnlyList<WorkingPart> Of(BuildSheet sheet, int routeMinutes, SheetChoices choices, Words words)
+    {
+        var parts = TravelPart.Of(sheet, routeMinutes);
+        return
+        [
+            .. StackLoads.Of(sheet, choices.Supports, choices.Board).Reverse().Select(load => new WorkingPart(
+                $"{words.Tier(sheet.Stack[load.Tier].Tier)}: {load.Supports.Count} × {choices.Supports.Name.ToLowerInvariant()}", [.. Load(sheet, load, choices, words)])),
+            .. parts.Count == 0 ? Array.Empty<WorkingPart>() :
+            [
+                new WorkingPart("The whole cake", [.. Whole(sheet, choices, words), .. parts.Select(p => Lifted(p, parts.Count == 1 ? "" : $" of {PartWords.Name(p, sheet, words)}", words))]),
+                new WorkingPart("Boards, seams and room on a shelf", [.. WorkingRoom.Lines(sheet, parts, words)]),
+            ],
+        ];
+    }
 
     private static IEnumerable<WorkingLine> Load(BuildSheet sheet, TierLoad load, SheetChoices choices, Words words)
     {
@@ -40,14 +49,19 @@ public static class Working
 
     private static string ColumnOf(SupportKind kind, Length length) => kind.IsSlender(length) ? "Euler: π²·E·I ÷ L²" : "Johnson: A·S·(1 − S·(L/k)² ÷ (4·π²·E))";
 
-    private static IEnumerable<WorkingLine> Whole(BuildSheet sheet, Carrying carrying, SheetChoices choices, Words words)
+    private static IEnumerable<WorkingLine> Whole(BuildSheet sheet, SheetChoices choices, Words words)
     {
         yield return new("Mass", words.Weight(sheet.Mass), $"tiers {words.Weight(sheet.Cake)}, boards and drum {words.Weight(sheet.BoardsAndDrum)}", "Volumes × densities; sponge: USDA SR28, board: USDA Wood Handbook 1999");
         yield return new("Centre of gravity", words.CutTo(sheet.CentreOfGravity), "above the table: Σ m·z ÷ Σ m", "Statics");
         yield return new("Tips over", $"from {N(sheet.TipsAt)} g sideways", $"half the bottom tier ÷ {words.CutTo(sheet.CentreOfGravity)}, stiff and unslipping; an emergency stop is {N(Road.Breaking.Forward)} g", "49 CFR 393.102(a)(1)");
         yield return new("Slides on its board", $"from {N(Road.SlidesAt(choices.Underlay))} g", $"friction: {choices.Underlay.Name.ToLowerInvariant()}; an urgent stop is {N(Road.Urgent.Gravities)} g", $"{choices.Underlay.Source}; {Road.Urgent.Source}");
-        yield return new(
-            "Lifting index (1 is the limit)", double.IsFinite(carrying.Index) ? N(carrying.Index) : "none", carrying.Recommended > 0 ? $"{words.Weight(sheet.Mass)} ÷ {N(carrying.Recommended)} kg, from 23 kg for a box of {N(carrying.BoxCentimetres)} cm set down once from a bench; above 1 look again" : $"a box of {N(carrying.BoxCentimetres)} cm is beyond the equation: two people or a trolley", "NIOSH, DHHS publication 94-110");
+    }
+
+    private static WorkingLine Lifted(TravelPart part, string of, Words words)
+    {
+        var carrying = part.Carrying;
+        return new WorkingLine(
+            $"Lifting index{of} (1 is the limit)", double.IsFinite(carrying.Index) ? N(carrying.Index) : "none", carrying.Recommended > 0 ? $"{words.Weight(part.Mass)} ÷ {N(carrying.Recommended)} kg, from 23 kg for a box of {N(carrying.BoxCentimetres)} cm set down once from a bench; above 1 look again" : $"a box of {N(carrying.BoxCentimetres)} cm is beyond the equation: two people or a trolley", "NIOSH, DHHS publication 94-110");
     }
 
     /// <summary>"14 times"; above a hundred no figure says more.</summary>

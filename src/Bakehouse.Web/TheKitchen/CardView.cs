@@ -7,6 +7,7 @@ using Bakehouse.Domain.Methods;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Domain.Shops;
+using Bakehouse.Domain.Structure;
 using Bakehouse.Web.Bell;
 using Bakehouse.Web.Shell;
 using NodaTime;
@@ -112,29 +113,39 @@ internal sealed class CardReader(WhatRings state, Shop shop)
             "mix" or "bake" or "turnout" or "pipe" or "box" when mine is [{ StandsBeside: true } batch] => [.. CupcakeCard.Of(operation, batch, tiers[0].Special!.Cupcakes!, sheet.Figures, words)],
             "mix" or "bake" or "turnout" or "wrap" => [.. mine.SelectMany(t => new PanCard(t, shop, words).Of(key))],
             "fill" => [.. mine.SelectMany(Filled)],
-            "crumb" => [.. mine.Select(t => (words.Tier(t.Tier), $"{words.VolumeOf(t.Crumb)} first coat"))],
-            "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Tier(t.Tier)} {c.Name}", words.VolumeOf(c.Needed))))],
+            "crumb" => [.. mine.SelectMany(t => new[] { (words.Tier(t.Tier), $"{words.VolumeOf(t.Crumb)} first coat"), ("Working board", PartWords.Working(t.WorkingBoard, words)) })],
+            "coat" => [.. mine.SelectMany(t => t.Colours.Select(c => ($"{words.Tier(t.Tier)} {c.Name}", words.VolumeOf(c.Needed))).Concat(TrimWords.Beads(t, words)))],
             "cover" => [.. mine.Where(t => t.Paste is not null).SelectMany(Covered)],
             "drip" => [.. mine.Where(t => t.Drip.Millilitres > 0).Select(t => (words.Tier(t.Tier), $"{words.VolumeOf(t.Drip)} of drip"))],
             "colour" or "buttercream" => [("In all", words.VolumeOf(sheet.Icing)), .. sheet.Colours.Select(c => (c.Name, $"{words.VolumeOf(c.ToMix)}, {words.VolumeOf(c.KeptBack)} of it kept back {BagWords.Of(sheet, order)}")), .. operation == "colour" ? sheet.Paste.Select(c => ($"{c.Name} sugar paste", $"{words.MassOf(c.Rolled)} in one piece")) : []],
             "filling" => [.. mine.Select(t => (Filling.Of(t.Tier.Filling)?.Name ?? t.Tier.Filling, words.VolumeOf(t.Filling)))],
-            "stack" => [.. sheet.Stack.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}"))],
+            "stack" => [.. sheet.Stack.Where(t => t.Supports is not null).Select(t => ($"{words.Tier(t.Tier)} dowels", $"{t.Supports!.Count} × {words.CutTo(t.Supports.Length)}")), .. sheet.Stack.Skip(1).Select(t => ($"Seam under {words.Tier(t.Tier)}", $"{words.VolumeOf(t.Seam)} of what is kept back"))],
             "decorate" => order.Inscription.Length > 0 ? [("On the cake", $"“{order.Inscription}”"), ("Decoration", order.Decoration.ToString())] : [("Decoration", order.Decoration.ToString())],
-            "handover" or "deliver" => [.. Leaves(sheet), .. ChainWords.TakeOut(state.Book, order, shop, words)],
-            _ => [.. Leaves(sheet)],
+            "handover" or "deliver" => [.. Leaves(sheet, order), .. ChainWords.TakeOut(state.Book, order, shop, words)],
+            _ => [.. Leaves(sheet, order)],
         };
     }
 
-    /// <summary>All boxes that leave together.</summary>
-    private IEnumerable<(string, string)> Leaves(BuildSheet sheet) =>
-    [
-        .. sheet.Box is { } box ? [("Box", $"{words.Room(box.Width)} square, {words.Room(box.Height)} high{(box.AsSold is null ? ", none is sold so wide and high: make one" : "")}"), ("With its board", words.Weight(sheet.Mass))] : Array.Empty<(string, string)>(),
-        .. sheet.Beside.Count > 0 ? [("Boxes of cupcakes", CupcakeBox.Said(sheet.CupcakeBoxes))] : Array.Empty<(string, string)>(),
-    ];
+    /// <summary>All boxes that leave together, each part of the cake in its own.</summary>
+    private IEnumerable<(string, string)> Leaves(BuildSheet sheet, Order order)
+    {
+        var parts = TravelPart.Of(sheet, order.Handover.RouteMinutes);
+        foreach (var part in parts)
+        {
+            yield return (parts.Count == 1 ? "Box" : $"Box for {PartWords.Name(part, sheet, words)}", PartWords.Box(part.Box, words));
+            yield return (parts.Count == 1 ? "With its board" : $"On {PartWords.Board(part, words)}", words.Weight(part.Mass));
+        }
+
+        if (sheet.Beside.Count > 0)
+        {
+            yield return ("Boxes of cupcakes", CupcakeBox.Said(sheet.CupcakeBoxes));
+        }
+    }
 
     private IEnumerable<(string, string)> Covered(TierBuild tier) =>
     [
         (words.Tier(tier.Tier), $"{words.MassOf(tier.Paste!.Rolled)} rolled {PasteWords.Sheet(tier.Paste, words)}"),
+        .. TrimWords.Beads(tier, words),
         .. tier.PasteColours.Count > 1 ? tier.PasteColours.Select(c => ($"of it {c.Name}", words.MassOf(c.Rolled))) : [],
     ];
 
@@ -149,6 +160,11 @@ internal sealed class CardReader(WhatRings state, Shop shop)
         if (tier.Fillings > 0)
         {
             yield return ($"{tier.Fillings} × {words.Thickness(tier.FillingHeight)} {Filling.Of(tier.Tier.Filling)?.Name ?? tier.Tier.Filling}", words.VolumeOf(tier.Filling));
+        }
+
+        if (tier.Dam > Volume.Zero)
+        {
+            yield return (TrimWords.Ring, TrimWords.Dam(tier, words));
         }
 
         yield return ("Board", words.Board(tier.Board));

@@ -148,7 +148,7 @@ public sealed class OneCakePageTests : BunitContext
 
         var working = page.Find("details#working");
         Assert.False(working.HasAttribute("open"));
-        Assert.Equal(["8 in: 5 × wooden dowel", "10 in: 6 × wooden dowel", "The whole cake"], working.QuerySelectorAll("h3").Select(h => h.TextContent));
+        Assert.Equal(["8 in: 5 × wooden dowel", "10 in: 6 × wooden dowel", "The whole cake", "Boards, seams and room on a shelf"], working.QuerySelectorAll("h3").Select(h => h.TextContent));
         Assert.All(working.QuerySelectorAll("dl > div"), line => Assert.All(line.QuerySelectorAll("dt, dd"), cell => Assert.NotEqual("", cell.TextContent.Trim())));
         var load = StackLoads.Of(BuildSheet.Of(order), SupportKind.Dowel, TierBoard.DoubleCard)[0];
         Assert.Contains($"{load.Each:0.##} N", working.TextContent, StringComparison.Ordinal);
@@ -178,6 +178,50 @@ public sealed class OneCakePageTests : BunitContext
         Assert.Contains("9 petal+14×10", page.Find("h1").TextContent, StringComparison.Ordinal);
         Assert.Contains("its outline, cut from 10 in", page.Find(".tier-row").TextContent, StringComparison.Ordinal);
         Assert.Contains("18 × 14 in", page.FindAll(".tier-row")[1].TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>8 in and 2.5 cm make a working board of 22.8 cm, with 2 cm for hands 24.8 cm; a bead of 6 mm around 8 in is 0.02 L (worked by hand).</summary>
+    [Fact]
+    public void Working_boards_seams_and_room_stand_in_the_working()
+    {
+        var said = Open().Find("details#working").TextContent;
+        foreach (var part in (string[])["8 in on its working board", "24.8 × 24.8 cm of shelf", "board of 22.8 cm, 12 mm thick", "Seam under the 8 in tier", "0.02 L", "On its drum", "In its box"])
+        {
+            Assert.Contains(part, said, StringComparison.Ordinal);
+        }
+
+        Assert.Contains(("Working board", "22.8 cm"), Card(order.Tiers[1], "crumb").Build);
+        Assert.Contains(("Seam under 8 in", "0.02 L of what is kept back"), Card(null, "stack").Build);
+    }
+
+    /// <summary>8 in: a ring of 1.2 cm is π/4·(20.32² − 17.92²) cm² by three fillings of 0.635 cm, 137 mL; a bead of 1 cm is π·20.32·π/4 cm³, 50 mL (worked by hand).</summary>
+    [Fact]
+    public void A_ring_and_beads_stand_on_the_page_and_on_the_cards()
+    {
+        var tier = Cakes.Tier(1, 1, 8) with { Special = new TierSpecial { Dam = Length.FromCentimetres(1.2m), FootBead = Length.FromCentimetres(1) } };
+        book.Write(order with { Tiers = [tier] }, "ines");
+        var row = Open().Find(".tier-row").TextContent;
+        Assert.Contains("1.2 cm wide, 0.14 L icing", row, StringComparison.Ordinal);
+        Assert.Contains("foot 1 cm, 0.05 L", row, StringComparison.Ordinal);
+        Assert.Contains(("Ring around the filling", "1.2 cm wide, 0.14 L icing"), Card(tier, "fill").Build);
+        Assert.Contains(("Beads", "foot 1 cm, 0.05 L"), Card(tier, "coat").Build);
+    }
+
+    [Fact]
+    public void Each_part_on_the_road_has_its_board_its_box_and_who_carries_it()
+    {
+        book.Write(order with { Tiers = [Cakes.Tier(1, 1, 14), Cakes.Tier(1, 2, 12), Cakes.Tier(1, 3, 10)] }, "ines");
+        var sheet = BuildSheet.Of(book.State.Orders.Single());
+        var parts = TravelPart.Of(sheet, 0);
+        var words = Shell.Words.Of(book.State.Shop);
+        var page = Open();
+        var said = page.FindAll(".parts li").Select(l => System.Text.RegularExpressions.Regex.Replace(l.TextContent, @"\s+", " ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1))).ToList();
+        Assert.Equal(2, said.Count);
+        Assert.StartsWith($"12+14 on the drum, 18 in, 12 mm thick, {words.Weight(parts[0].Mass)}: two people or a trolley. Box 18 in square", said[0], StringComparison.Ordinal);
+        Assert.StartsWith($"10 on a working board of 27.9 cm, {words.Weight(parts[1].Mass)}: one person. Box 11 in square, 6 in high.", said[1], StringComparison.Ordinal);
+        Assert.Contains($"12+14 {words.Weight(parts[0].Mass)} at arm's length", page.FindAll(".danger").First(d => d.TextContent.Trim().StartsWith("Two people", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
+        Assert.Contains("Lifting index of 10 (1 is the limit)", page.Find("#working").TextContent, StringComparison.Ordinal);
+        Assert.Contains(("Box for 10", "11 in square, 6 in high"), Card(null, "box").Build);
     }
 
     [Fact]
