@@ -61,9 +61,12 @@ internal static class CookbookEntry
             problems.Add(new Problem("why", Problem.Shown(why), $"A change needs a reason of 1 to {Text(LongestWhy)} characters.", "Say why in a few words."));
         }
 
-        problems.AddRange(CookbookChecks.Problems(next, desk.Shop.Allergens.All.Select(a => a.Id).ToHashSet(StringComparer.Ordinal)));
+        problems.AddRange(CookbookChecks.Problems(next, desk.Shop.Allergens.All.Select(a => a.Id).Concat(ReadBefore(desk.State.Cookbook)).ToHashSet(StringComparer.Ordinal)));
         return problems;
     }
+
+    /// <summary>What packs were read not to have while it was on the shop's list; it may stand there, though the shop asks for it no more.</summary>
+    private static IEnumerable<string> ReadBefore(Cookbook book) => book.Ingredients.SelectMany(i => i.Packs).SelectMany(p => p.Facts?.HasNot ?? []);
 
     /// <summary>The name of what stands at another version than was read, or "".</summary>
     private static string Changed(WriteRecipes command, Cookbook book) =>

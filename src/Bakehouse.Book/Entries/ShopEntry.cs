@@ -1,10 +1,12 @@
 namespace Bakehouse.Book.Entries;
 
 using System.Globalization;
+using Bakehouse.Book.Reading;
 using Bakehouse.Book.Tables;
 using Bakehouse.Domain;
 using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Orders;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 
 /// <summary>Sets the shop up, or changes it; the plan then follows the new shifts and places.</summary>
@@ -20,7 +22,7 @@ internal static class ShopEntry
             return Outcome.Clash(Subject, $"The shop was changed meanwhile: it stands at version {version.ToString(CultureInfo.InvariantCulture)}.", null);
         }
 
-        var problems = ShopChecks.Problems(command.Shop);
+        List<Problem> problems = [.. ShopChecks.Problems(command.Shop), .. StillNamed(command.Shop, desk.State)];
         if (problems.Count > 0)
         {
             return Outcome.Refused(Subject, problems.Count == 1 ? "One thing needs a look." : $"{problems.Count} things need a look.", problems);
@@ -29,8 +31,21 @@ internal static class ShopEntry
         return Write(command, desk, command.Shop with { Version = version + 1 });
     }
 
-    /// <summary>What the plan depends on: all but the names under which cakes are sold and what is said about allergens.</summary>
-    private static string Works(Shop shop) => Document.Write(shop with { Version = 0, HouseCakes = [], Allergens = AllergenRules.Usual });
+    /// <summary>Allergens of the shop's own that would leave its list, though a pack names one or a cake must avoid it: nobody would look for them any more.</summary>
+    private static IEnumerable<Problem> StillNamed(Shop shop, BookState state) =>
+        from own in state.Shop?.Allergens.Others ?? []
+        where shop.Allergens.Others.All(o => o.Id != own.Id)
+        let packs = state.Cookbook.Ingredients.Where(i => Names(i, own.Id)).Select(i => i.Name)
+        let cakes = state.Orders.Where(o => Stages.IsPlanned(o.Stage) && o.Allergies.Avoid.Any(w => state.Shop!.Allergens.Covered(w).Contains(own.Id))).Select(o => $"order {o.Number.ToString(CultureInfo.InvariantCulture)}")
+        let where = packs.Concat(cakes).ToList()
+        where where.Count > 0
+        select new Problem("other allergens", Problem.Shown(own.Name), $"It is still named: {string.Join(", ", where)}.", "Leave it on the list as long as that is so.");
+
+    private static bool Names(Ingredient ingredient, string allergen) =>
+        ingredient.Packs.Any(p => p.Facts is { } facts && (facts.Has.Contains(allergen) || facts.May.Contains(allergen))) || ingredient.MadeOf.Any(c => c.Has.Contains(allergen));
+
+    /// <summary>What the plan depends on: all but the names under which cakes are sold, and of allergens what words there are.</summary>
+    private static string Works(Shop shop) => Document.Write(shop with { Version = 0, HouseCakes = [], Allergens = AllergenRules.Usual with { Others = shop.Allergens.Others } });
 
     private static Outcome Write(WriteShop command, Desk desk, Shop shop)
     {

@@ -65,28 +65,27 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
     /// <summary>Everything wrong with them, in one list.</summary>
     public IEnumerable<Problem> Problems()
     {
-        const string where = "allergens";
         if (KnownAllergens.Lists.All(l => l.Id != Law))
         {
-            yield return new Problem(where, Problem.Shown(Law), "There is no such list.", $"Choose {string.Join(" or ", KnownAllergens.Lists.Select(l => l.Name))}.");
+            yield return new Problem("law", Problem.Shown(Law), "There is no such list.", $"Choose {string.Join(" or ", KnownAllergens.Lists.Select(l => l.Name))}.");
         }
 
-        foreach (var problem in Said.Text(where, "The sentence about the kitchen", Traces, 300, mayBeEmpty: true))
+        foreach (var problem in Said.Text("traces", "The sentence about the kitchen", Traces, 300, mayBeEmpty: true))
         {
             yield return problem;
         }
 
         if (PromiseIn(Traces) is { } promise)
         {
-            yield return new Problem(where, promise, "That is a promise which nobody in a kitchen with flour in the air can keep.", "Say what is used in this kitchen.");
+            yield return new Problem("traces", promise, "That is a promise which nobody in a kitchen with flour in the air can keep.", "Say what is used in this kitchen.");
         }
 
         foreach (var word in Policies.Select(p => p.Word).Where(w => Covered(w).Count == 0))
         {
-            yield return new Problem(where, Problem.Shown(word), "There is a rule for a word that the list does not have.", "Take the rule away, or add the word.");
+            yield return new Problem("kitchen rules", Problem.Shown(word), "There is a rule for a word that the list does not have.", "Take the rule away, or add the word.");
         }
 
-        foreach (var problem in Others.SelectMany(Own).Concat(Others.Count > 40 ? [new Problem(where, "", "At most 40 can be added.", "Take out what is not asked for.")] : []))
+        foreach (var problem in Others.SelectMany(Own).Concat(Others.Count > 40 ? [new Problem("other allergens", "", "At most 40 can be added.", "Take out what is not asked for.")] : []))
         {
             yield return problem;
         }
@@ -99,9 +98,9 @@ public sealed record AllergenRules(string Law, IReadOnlyList<AllergenPolicy> Pol
 
     private IEnumerable<Problem> Own(Allergen own) =>
     [
-        .. Said.Id("allergens", own.Id),
-        .. Said.Text("allergens", "A name", own.Name, Said.LongestWord, mayBeEmpty: false),
-        .. KnownAllergens.All.Any(a => a.Id == own.Id) || Others.Count(o => o.Id == own.Id) > 1 ? [new Problem("allergens", Problem.Shown(own.Id), "That is on the list already.", "Take the second one away.")] : (Problem[])[],
+        .. Said.Id("other allergens", own.Id),
+        .. Said.Text("other allergens", "A name", own.Name, Said.LongestWord, mayBeEmpty: false),
+        .. KnownAllergens.All.Any(a => a.Id == own.Id) || Others.Count(o => o.Id == own.Id) > 1 ? [new Problem("other allergens", Problem.Shown(own.Id), "That is on the list already.", "Take the second one away.")] : (Problem[])[],
     ];
 
     private static bool Same(string a, string b) => string.Equals(a, b.Trim(), StringComparison.OrdinalIgnoreCase);

@@ -54,6 +54,9 @@ public sealed class ShopForm
     /// <summary>How warm the places are, and whose food rules count.</summary>
     public ColdForm Cold { get; set; } = new();
 
+    /// <summary>The owner's rules about allergens; null in what was typed before they could be, then they stay as they are.</summary>
+    public AllergensForm? Allergens { get; set; }
+
     /// <summary>The owner's own prices.</summary>
     public PricesForm Prices { get; set; } = new();
 

@@ -53,13 +53,14 @@ public sealed partial class ShopPage : IAsyncDisposable
         if (await Book.Draft(DraftOf) is { Length: > 0 } draft && JsonSerializer.Deserialize<ShopForm>(draft) is { } kept && (kept.Version > 0 || Book.State.Shop is null))
         {
             Form = kept;
+            Form.Allergens ??= AllergensForm.Of(Book.State.Shop?.Allergens);
             asKept = draft;
         }
     }
 
     private string Text => JsonSerializer.Serialize(Form);
 
-    private ShopForm Fresh() => Book.State.Shop is { } shop ? ShopReader.Form(shop, Book.State.Cookbook) : new ShopForm { Prices = PricesReader.Form(null, true, Book.State.Cookbook) };
+    private ShopForm Fresh() => Book.State.Shop is { } shop ? ShopReader.Form(shop, Book.State.Cookbook) : new ShopForm { Allergens = new(), Prices = PricesReader.Form(null, true, Book.State.Cookbook) };
 
     private Problem? At(string field) => Problems.FirstOrDefault(p => string.Equals(p.Where, field, StringComparison.OrdinalIgnoreCase));
 
@@ -94,13 +95,14 @@ public sealed partial class ShopPage : IAsyncDisposable
         await Keep();
     }
 
-    /// <summary>What the change would cost, before it counts: cakes that turn late or find no room.</summary>
+    /// <summary>What the change would cost, before it counts: cakes that stop, turn late or find no room.</summary>
     private async Task<IReadOnlyList<string>> CostsOf(Shop shop)
     {
         var state = Book.State;
+        List<string> stopped = [.. Stopped.By(shop, state)];
         if (state.Wall is null)
         {
-            return [];
+            return stopped;
         }
 
         // What would be refused is told when it is written.
@@ -108,7 +110,7 @@ public sealed partial class ShopPage : IAsyncDisposable
         var late = state.Orders
             .Where(o => answer.Late.GetValueOrDefault(o.Id.ToString("N")) > (Standing.Of(state, o)?.Late ?? 0))
             .Select(o => $"{o.Number} {o.Customer.Name} turns {Words.Late(answer.Late[o.Id.ToString("N")])} late.");
-        return answer.Kind == AnswerKind.Accepted ? [.. late, .. new[] { answer.Message }.Where(m => m.Length > 0)] : [];
+        return answer.Kind == AnswerKind.Accepted ? [.. stopped, .. late, .. new[] { answer.Message }.Where(m => m.Length > 0)] : [];
     }
 
     private async Task Save(bool agreed)

@@ -46,6 +46,7 @@ public sealed class ShopReader(Shop? before)
         var prices = new PricesReader(form.Inches, before?.Prices, problems).Read(form.Prices);
         var limits = form.Limits.Read(problems);
         var cold = form.Cold.Read(before?.Cold, form.Country, [.. shelves.Select(s => s.Unit)], problems);
+        var allergens = form.Allergens?.Read(before?.Allergens, problems) ?? before?.Allergens ?? AllergenRules.Usual;
         if (problems.Count > 0)
         {
             return (null, [.. problems]);
@@ -55,7 +56,7 @@ public sealed class ShopReader(Shop? before)
             form.Version, name, form.Zone.Trim(), hours, before?.Closed ?? [], people, ovens, bowls, shelves,
             racks, benches, turntables, settings, before?.IsSample ?? false)
         {
-            Allergens = before?.Allergens ?? AllergenRules.Usual,
+            Allergens = allergens,
             Prices = prices,
             Limits = limits,
             Cold = cold,
@@ -71,6 +72,7 @@ public sealed class ShopReader(Shop? before)
         Prices = PricesReader.Form(shop.Prices, shop.Settings.Inches, book),
         Limits = LimitsForm.Of(shop.Limits),
         Cold = ColdForm.Of(shop.Cold),
+        Allergens = AllergensForm.Of(shop.Allergens),
         Supports = (shop.Stacking ?? Stacking.Usual).Supports,
         TierBoard = (shop.Stacking ?? Stacking.Usual).Board,
         Underlay = (shop.Stacking ?? Stacking.Usual).Underlay,

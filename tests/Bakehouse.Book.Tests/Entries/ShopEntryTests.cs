@@ -1,9 +1,11 @@
 namespace Bakehouse.Book.Tests.Entries;
 
 using Bakehouse.Book.Entries;
+using Bakehouse.Domain.Allergens;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Orders;
 using Bakehouse.Domain.Planning;
+using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using NodaTime;
 
@@ -91,6 +93,25 @@ public sealed class ShopEntryTests
         var minutes = week.Steps.ToDictionary(s => s.Id, s => s.Minutes);
         Assert.All(wall.Plan.Steps.Where(r => r.People.Count > 0), r => Assert.True(
             (wall.Epoch + Duration.FromMinutes(r.Start + minutes[r.Step])).InZone(DateTimeZoneProviders.Tzdb["Europe/London"]).TimeOfDay <= new LocalTime(17, 30)));
+    }
+
+    /// <summary>Whoever avoids it, or a pack that has it, would be forgotten; what was only read not to have it lets it go, and recipes can still be written. Our own rule.</summary>
+    [Fact]
+    public async Task What_a_pack_or_a_customer_still_names_stays_on_the_owners_list()
+    {
+        using var disk = new BookOnDisk();
+        var kiwi = AllergenRules.Usual with { Others = [new Allergen("kiwi", "kiwi", "kiwi")] };
+        await Set(disk, disk.Book.State.Shop! with { Allergens = kiwi }, "ines");
+        await disk.Enter(BookOnDisk.Recipes());
+        var facts = disk.Book.State.Cookbook.Ingredient("sugar")!.InUse!.Facts!;
+        await disk.Enter(new OpenPack(BookOnDisk.NewId(), "ines", "counter", "sugar", new Pack("b", facts with { Has = ["kiwi"] })));
+        var refused = await Set(disk, disk.Book.State.Shop! with { Allergens = AllergenRules.Usual }, "ines");
+        Assert.Equal((AnswerKind.Refused, "other allergens", "It is still named: Sugar, granulated."), (refused.Kind, refused.Problems.Single().Where, refused.Problems.Single().Sentence));
+
+        // The pack is named by its mark: another of them takes its place, read not to have it.
+        await disk.Enter(new OpenPack(BookOnDisk.NewId(), "ines", "counter", "sugar", new Pack("b", facts with { HasNot = [.. facts.HasNot, "kiwi"] })));
+        Assert.Equal(AnswerKind.Accepted, (await Set(disk, disk.Book.State.Shop! with { Allergens = AllergenRules.Usual }, "ines")).Kind);
+        Assert.Equal(AnswerKind.Accepted, (await disk.Enter(new WriteRecipes(BookOnDisk.NewId(), "ines", "counter", [], [disk.Book.State.Cookbook.Recipe("vanilla")! with { Notes = "As before" }], "A note"))).Kind);
     }
 
     [Fact]
