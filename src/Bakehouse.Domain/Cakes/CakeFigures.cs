@@ -15,11 +15,11 @@ public sealed record CakeFigures
     /// <summary>All defaults.</summary>
     public static CakeFigures Usual { get; } = new();
 
-    /// <summary>The usual ones with what the shop has set for itself: from which mass on two people carry, and what it stacks with.</summary>
+    /// <summary>The usual ones with what the shop has set for itself: from which mass on two people carry, what it stacks with, and what it has measured.</summary>
     public static CakeFigures Of(Shop shop)
     {
         var supports = SheetChoices.Of(shop).Supports;
-        return Usual with { TwoCarryFrom = Mass.FromKilograms(shop.Settings.TwoPeopleFromKg), DowelDiameter = supports.Across, SupportWord = supports.Word, WidestPan = DeckFit.Widest(shop.Ovens) };
+        return (shop.Figures?.In(Usual) ?? Usual) with { TwoCarryFrom = Mass.FromKilograms(shop.Settings.TwoPeopleFromKg), DowelDiameter = supports.Across, SupportWord = supports.Word, WidestPan = DeckFit.Widest(shop.Ovens) };
     }
 
     /// <summary>Depths of the shop's pans: 2 in and 3 in (common practice, no source).</summary>
@@ -135,6 +135,15 @@ public sealed record CakeFigures
 
     /// <summary>How portions are counted: by the shop's printed chart.</summary>
     public PortionRule PortionRule { get; init; } = PortionRule.Chart;
+
+    /// <summary>The slice that counts as a dessert portion; null for what charts print.</summary>
+    public Slice? DessertSlice { get; init; }
+
+    /// <summary>The slice that counts as a portion with coffee; null for what charts print.</summary>
+    public Slice? CoffeeSlice { get; init; }
+
+    /// <summary>The shop's own slice of a cut, or null.</summary>
+    public Slice? OwnSlice(Cut cut) => cut == Cut.Coffee ? CoffeeSlice : DessertSlice;
 
     /// <summary>Portions of a petal as a share of its area's: 0.70; charts print 0.65 to 0.83 (common practice, no source).</summary>
     public double PetalShare { get; init; } = 0.70;

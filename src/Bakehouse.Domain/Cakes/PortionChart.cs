@@ -53,8 +53,9 @@ public sealed record PortionChart(IReadOnlyList<ChartRow> Rows)
         return Math.Clamp(byArea, below is null ? 0 : Printed(below, cut), above is null ? int.MaxValue : Printed(above, cut));
     }
 
-    /// <summary>Portions of a round tier by the rule of the figures; half, rounded down, if it is low.</summary>
-    public static int Count(Length diameter, Length height, Cut cut, CakeFigures figures) => figures.PortionRule == PortionRule.Chart
+    /// <summary>Portions of a round tier by the shop's own slice or the rule of the figures; half, rounded down, if it is low.</summary>
+    public static int Count(Length diameter, Length height, Cut cut, CakeFigures figures) => figures.OwnSlice(cut) is { } own ? Count(diameter, height, own, figures)
+        : figures.PortionRule == PortionRule.Chart
         ? Halved(figures.Chart.Of(diameter, cut), height)
         : Count(diameter, height, Slice.Of(cut), figures);
 

@@ -13,5 +13,8 @@ public sealed record SliceHabit(string Name, Slice Slice)
         new("Dessert, party", In(1.5m, 2)), new("Large party", In(2, 2)),
     ];
 
+    /// <summary>The one of that name, or null.</summary>
+    public static SliceHabit? Named(string? name) => All.FirstOrDefault(s => s.Name == name);
+
     private static Slice In(decimal width, decimal depth) => new(Length.FromInches(width), Length.FromInches(depth));
 }

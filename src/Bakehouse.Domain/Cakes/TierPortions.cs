@@ -13,7 +13,7 @@ public static class TierPortions
     /// </summary>
     public static int Count(Shape shape, Length height, Cut cut, CakeFigures figures) => shape is Round round
         ? PortionChart.Count(round.Diameter, height, cut, figures)
-        : Count(shape, height, Slice.Of(cut), figures);
+        : Count(shape, height, figures.OwnSlice(cut) ?? Slice.Of(cut), figures);
 
     /// <summary>The same for any size of slice (<see cref="SliceHabit"/>); a round's chart prints two, so others count by area there.</summary>
     public static int Count(Shape shape, Length height, Slice slice, CakeFigures figures) => shape is Round round

@@ -79,7 +79,7 @@ public static partial class OrderChecks
     {
         var field = $"Tier {Text(index + 1)}";
         var size = TierNames.Of(tier, inches: true);
-        var outline = tier.Special is { } special ? SpecialProblems.Of(tier, special, field, CakeFigures.Usual).ToList() : [];
+        var outline = tier.Special is { } special ? SpecialProblems.Of(tier, special, field, CakeFigures.Of(shop)).ToList() : [];
         foreach (var problem in outline)
         {
             yield return problem;
@@ -102,7 +102,7 @@ public static partial class OrderChecks
             }
         }
 
-        foreach (var problem in Heights(tier, field))
+        foreach (var problem in Heights(tier, field, CakeFigures.Of(shop)))
         {
             yield return problem;
         }
@@ -128,7 +128,7 @@ public static partial class OrderChecks
         }
     }
 
-    private static IEnumerable<Problem> Heights(CakeTier tier, string field)
+    private static IEnumerable<Problem> Heights(CakeTier tier, string field, CakeFigures figures)
     {
         var height = Invariant($"{tier.Height.Centimetres:0.#} cm");
         var layers = LayersFit(tier);
@@ -141,13 +141,13 @@ public static partial class OrderChecks
         {
             yield return new Problem(field, height, "A tier is 3 to 25 cm high.", "Choose a height between.");
         }
-        else if (layers && tier.Height < BuildProblems.Least(tier, CakeFigures.Usual))
+        else if (layers && tier.Height < BuildProblems.Least(tier, figures))
         {
-            yield return new Problem(field, height, Invariant($"{tier.Layers} layers with their fillings need {BuildProblems.Least(tier, CakeFigures.Usual).Centimetres:0.#} cm."), "Take fewer layers or more height.");
+            yield return new Problem(field, height, Invariant($"{tier.Layers} layers with their fillings need {BuildProblems.Least(tier, figures).Centimetres:0.#} cm."), "Take fewer layers or more height.");
         }
-        else if (layers && !tier.IsFalse && tier.Height.Millimetres / tier.Layers > CakeFigures.Usual.PanDepths.Max().Millimetres + 0.5m)
+        else if (layers && !tier.IsFalse && tier.Height.Millimetres / tier.Layers > figures.PanDepths.Max().Millimetres + 0.5m)
         {
-            yield return new Problem(field, height, Invariant($"A layer would be {tier.Height.Centimetres / tier.Layers:0.#} cm; the deepest pan is {CakeFigures.Usual.PanDepths.Max().Centimetres:0.#} cm."), "Take more layers or less height.");
+            yield return new Problem(field, height, Invariant($"A layer would be {tier.Height.Centimetres / tier.Layers:0.#} cm; the deepest pan is {figures.PanDepths.Max().Centimetres:0.#} cm."), "Take more layers or less height.");
         }
     }
 

@@ -44,7 +44,7 @@ public static partial class OrderChecks
         var problems = new List<Problem>();
         problems.AddRange(When(order, shop, now));
         problems.AddRange(Words(order));
-        problems.AddRange(HowMany(order));
+        problems.AddRange(HowMany(order, shop));
         problems.AddRange(ServesFewer(order, shop));
         problems.AddRange(Agreed(order));
         problems.AddRange(TierCount(order));
@@ -145,11 +145,11 @@ public static partial class OrderChecks
         }
     }
 
-    private static IEnumerable<Problem> HowMany(Order order)
+    private static IEnumerable<Problem> HowMany(Order order, Shop shop)
     {
         if (order.Portions.Count is < 1 or > MostPortions)
         {
-            yield return new Problem("How many", Text(order.Portions.Count), $"One order is 1 to {MostPortions} portions{Gives(order)}.", "Give the number of guests who eat cake, or write two orders.");
+            yield return new Problem("How many", Text(order.Portions.Count), $"One order is 1 to {MostPortions} portions{Gives(order, shop)}.", "Give the number of guests who eat cake, or write two orders.");
         }
     }
 
@@ -168,8 +168,8 @@ public static partial class OrderChecks
         }
     }
 
-    private static string Gives(Order order) => IsCounted(order.Tiers) && BuildProblems.Of(order.Tiers, CakeFigures.Usual).Count == 0
-        ? $"; this cake gives {BuildSheet.Of(order).Portions(order.Portions.Cut)}"
+    private static string Gives(Order order, Shop shop) => IsCounted(order.Tiers) && BuildProblems.Of(order.Tiers, CakeFigures.Of(shop)).Count == 0
+        ? $"; this cake gives {BuildSheet.Of(order, CakeFigures.Of(shop)).Portions(order.Portions.Cut)}"
         : "";
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);

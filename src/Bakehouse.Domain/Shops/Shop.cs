@@ -54,6 +54,9 @@ public sealed record Shop(
     /// <summary>Most minutes out of the cold, from filling to handover: the shop's own figure, and never more than its food rules give.</summary>
     public int MostOut => Math.Min(Settings.FoodClockMinutes, Cold?.FoodRules.LimitMinutes ?? Settings.FoodClockMinutes);
 
+    /// <summary>Its own figures for the build; null for the usual.</summary>
+    public ShopFigures? Figures { get; init; }
+
     /// <summary>The rows of opening hours of that day; empty when shut.</summary>
     public IReadOnlyList<OpeningHours> HoursOn(LocalDate day) =>
         Closed.Contains(day) ? [] : [.. Hours.Where(h => h.Day == day.DayOfWeek)];

@@ -10,10 +10,12 @@ public static class ShopChecks
     private const int LongestName = 80;
 
     /// <summary>Each problem with its value, the limit and what to try; empty if the shop can work.</summary>
-    public static IReadOnlyList<Problem> Problems(Shop shop) => shop.Stacking?.Problems() is { Count: > 0 } unknown
-        // No cake can be reckoned with things that nobody knows: the rest is looked at with the usual ones.
-        ? [.. Others(shop with { Stacking = null }), .. unknown]
-        : Others(shop);
+    public static IReadOnlyList<Problem> Problems(Shop shop)
+    {
+        // No cake can be reckoned with things that nobody knows or figures that can't be: the rest is looked at with the usual ones.
+        var (unknown, wrong) = (shop.Stacking?.Problems() ?? [], shop.Figures?.Problems() ?? []);
+        return [.. Others(shop with { Stacking = unknown.Count > 0 ? null : shop.Stacking, Figures = wrong.Count > 0 ? null : shop.Figures }), .. unknown, .. wrong];
+    }
 
     private static IReadOnlyList<Problem> Others(Shop shop) =>
     [

@@ -57,6 +57,9 @@ public sealed class ShopForm
     /// <summary>The owner's rules about allergens; null in what was typed before they could be, then they stay as they are.</summary>
     public AllergensForm? Allergens { get; set; }
 
+    /// <summary>The shop's own figures for the build; null in what was typed before they could be, then they stay as they are.</summary>
+    public FiguresForm? Figures { get; set; }
+
     /// <summary>The owner's own prices.</summary>
     public PricesForm Prices { get; set; } = new();
 

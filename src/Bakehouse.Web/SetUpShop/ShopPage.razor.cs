@@ -53,6 +53,7 @@ public sealed partial class ShopPage : IAsyncDisposable
         if (await Book.Draft(DraftOf) is { Length: > 0 } draft && JsonSerializer.Deserialize<ShopForm>(draft) is { } kept && (kept.Version > 0 || Book.State.Shop is null))
         {
             Form = kept;
+            Form.Figures ??= FiguresForm.Of(Book.State.Shop?.Figures);
             Form.Allergens ??= AllergensForm.Of(Book.State.Shop?.Allergens);
             asKept = draft;
         }
@@ -60,7 +61,7 @@ public sealed partial class ShopPage : IAsyncDisposable
 
     private string Text => JsonSerializer.Serialize(Form);
 
-    private ShopForm Fresh() => Book.State.Shop is { } shop ? ShopReader.Form(shop, Book.State.Cookbook) : new ShopForm { Allergens = new(), Prices = PricesReader.Form(null, true, Book.State.Cookbook) };
+    private ShopForm Fresh() => Book.State.Shop is { } shop ? ShopReader.Form(shop, Book.State.Cookbook) : new ShopForm { Allergens = new(), Figures = new(), Prices = PricesReader.Form(null, true, Book.State.Cookbook) };
 
     private Problem? At(string field) => Problems.FirstOrDefault(p => string.Equals(p.Where, field, StringComparison.OrdinalIgnoreCase));
 

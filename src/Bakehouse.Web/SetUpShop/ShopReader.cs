@@ -47,6 +47,7 @@ public sealed class ShopReader(Shop? before)
         var limits = form.Limits.Read(problems);
         var cold = form.Cold.Read(before?.Cold, form.Country, [.. shelves.Select(s => s.Unit)], problems);
         var allergens = form.Allergens?.Read(before?.Allergens, problems) ?? before?.Allergens ?? AllergenRules.Usual;
+        var figures = form.Figures is { } typed ? typed.Read(problems) : before?.Figures;
         if (problems.Count > 0)
         {
             return (null, [.. problems]);
@@ -60,6 +61,7 @@ public sealed class ShopReader(Shop? before)
             Prices = prices,
             Limits = limits,
             Cold = cold,
+            Figures = figures,
             Stacking = new Stacking(form.Supports, form.TierBoard, form.Underlay) is var own && own == Stacking.Usual ? null : own,
             HouseCakes = [.. form.HouseCakes.SelectMany(f => (before?.HouseCakes ?? []).Where(c => c.Name == f.Was).Select(c => c with { Name = f.Name.Trim() }))],
         }, []);
@@ -72,6 +74,7 @@ public sealed class ShopReader(Shop? before)
         Prices = PricesReader.Form(shop.Prices, shop.Settings.Inches, book),
         Limits = LimitsForm.Of(shop.Limits),
         Cold = ColdForm.Of(shop.Cold),
+        Figures = FiguresForm.Of(shop.Figures),
         Allergens = AllergensForm.Of(shop.Allergens),
         Supports = (shop.Stacking ?? Stacking.Usual).Supports,
         TierBoard = (shop.Stacking ?? Stacking.Usual).Board,

@@ -75,7 +75,7 @@ internal static class DangerWords
     /// <summary>"10.6 kg: two people lift" from the shop's limit on; null below it, or where the whole cake is not lifted.</summary>
     public static string? Lift(string operation, Order order, Shop shop)
     {
-        if (!Lifted.Contains(operation) || Sheet(order) is not { } sheet || sheet.Mass.Kilograms < shop.Settings.TwoPeopleFromKg)
+        if (!Lifted.Contains(operation) || Sheet(order, shop) is not { } sheet || sheet.Mass.Kilograms < shop.Settings.TwoPeopleFromKg)
         {
             return null;
         }
@@ -84,15 +84,15 @@ internal static class DangerWords
     }
 
     /// <summary>"Ivory 0.4 L" for the coat of these tiers; null if the build can't be worked out.</summary>
-    public static string? Coat(IReadOnlyList<string> steps, Order order)
+    public static string? Coat(IReadOnlyList<string> steps, Order order, Shop shop)
     {
         var tiers = steps.SelectMany(s => StepWords.TiersOf(s, order)).Select(t => t.Id).ToHashSet();
-        var colours = Sheet(order)?.Tiers.Where(t => tiers.Contains(t.Tier.Id)).SelectMany(t => t.Colours).ToList();
+        var colours = Sheet(order, shop)?.Tiers.Where(t => tiers.Contains(t.Tier.Id)).SelectMany(t => t.Colours).ToList();
         return colours is { Count: > 0 }
             ? string.Join(", ", colours.GroupBy(c => c.Name, StringComparer.OrdinalIgnoreCase).Select(g =>
                 string.Create(CultureInfo.InvariantCulture, $"{g.Key} {g.Sum(c => c.Needed.Litres):0.0#} L")))
             : null;
     }
 
-    private static BuildSheet? Sheet(Order order) => BuildProblems.Of(order.Tiers, CakeFigures.Usual).Count == 0 ? BuildSheet.Of(order) : null;
+    private static BuildSheet? Sheet(Order order, Shop shop) => BuildProblems.Of(order.Tiers, CakeFigures.Of(shop)).Count == 0 ? BuildSheet.Of(order, CakeFigures.Of(shop)) : null;
 }

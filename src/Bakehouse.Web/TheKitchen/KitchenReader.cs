@@ -156,7 +156,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
         var detail = work.Operation switch
         {
             "bake" => $"{StepWords.Size(TiersOf(work.Steps), shop)}, {StepWords.TiersOf(work.Steps[0], order)[0].Sponge}",
-            "coat" => DangerWords.Coat(work.Steps, order) ?? StepWords.Detail(steps, TiersOf(work.Steps), order),
+            "coat" => DangerWords.Coat(work.Steps, order, shop) ?? StepWords.Detail(steps, TiersOf(work.Steps), order),
             "box" when StepWords.Detail(steps, TiersOf(work.Steps), order) is { Length: > 0 } boxes => $"{boxes}, for {words.DayAndTime(order.Handover.At)}",
             "handover" or "leavefridge" or "deliver" when order is { Stack.Count: > 0, Beside.Count: > 0 } => $"{StepWords.Size(order.Tiers, shop)}, for {words.DayAndTime(order.Handover.At)}",
             "box" or "handover" or "leavefridge" or "deliver" => $"For {words.DayAndTime(order.Handover.At)}",

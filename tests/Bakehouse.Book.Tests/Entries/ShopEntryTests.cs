@@ -114,6 +114,28 @@ public sealed class ShopEntryTests
         Assert.Equal(AnswerKind.Accepted, (await disk.Enter(new WriteRecipes(BookOnDisk.NewId(), "ines", "counter", [], [disk.Book.State.Cookbook.Recipe("vanilla")! with { Notes = "As before" }], "A note"))).Kind);
     }
 
+    /// <summary>Of 40 mm of cake in 3 layers, 2 fillings of 20 mm leave nothing: the order is named and the shop stays as it was. Our own rule.</summary>
+    [Fact]
+    public async Task Its_own_figures_are_kept_the_plan_follows_and_what_could_not_be_built_is_named()
+    {
+        using var disk = new BookOnDisk();
+        var order = (await disk.Write(BookOnDisk.Order(day: 24))).Order!;
+        int Batter() => disk.Book.State.Week!.Steps.Where(s => s.Name == "mix").Sum(s => s.Mix!.Size);
+        var before = Batter();
+        var figures = new ShopFigures { Fill = 0.6m, Crumb = Length.FromMillimetres(1.5m), TwoLowerFrom = Mass.FromKilograms(2.5m), Dessert = "Dessert, party" };
+        Assert.Equal(AnswerKind.Accepted, (await Set(disk, disk.Book.State.Shop! with { Figures = figures }, "ines")).Kind);
+        disk.Reopen();
+        Assert.Equal(figures, disk.Book.State.Shop!.Figures);
+        Assert.InRange(Batter(), before * 1.19, before * 1.21);
+        Assert.True(Judge.Examine(disk.Book.State.Week!, disk.Book.State.Wall!.From(disk.Book.State.Week!.Epoch)).Feasible);
+
+        var thin = order with { Portions = order.Portions with { Count = 8 }, Tiers = [.. disk.Book.State.Orders[0].Tiers.Select(t => t with { Height = Length.FromCentimetres(4) })] };
+        Assert.Equal(AnswerKind.Accepted, (await disk.Write(thin)).Kind);
+        var refused = await Set(disk, disk.Book.State.Shop with { Figures = figures with { Filling = Length.FromMillimetres(20) } }, "ines");
+        Assert.Equal((AnswerKind.Refused, "filling", $"order {order.Number}"), (refused.Kind, refused.Problems[0].Where, refused.Problems[0].Value));
+        Assert.Equal(figures, disk.Book.State.Shop!.Figures);
+    }
+
     [Fact]
     public async Task A_changed_shift_moves_the_plan_with_it()
     {
