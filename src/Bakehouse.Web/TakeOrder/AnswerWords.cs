@@ -61,7 +61,7 @@ public sealed class AnswerWords(Shop shop, LocalDate today)
             OfferKind.Time => "same cake",
             OfferKind.Moves => $"{(offer.Steps == 1 ? "1 step" : $"{offer.Steps} steps")} of {string.Join(", ", offer.Cakes)} {(offer.Steps == 1 ? "moves" : "move")}, none late",
             OfferKind.Finish => order.Finish == Finish.SemiNaked ? "semi-naked, simple" : "simple decoration",
-            OfferKind.Build => $"{words.Whole(order.Tiers)}, {BuildSheet.Of(order).Portions(order.Portions.Cut)} {(order.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}",
+            OfferKind.Build => $"{words.Whole(order.Tiers)}, {BuildSheet.Of(order, CakeFigures.Of(shop)).Portions(order.Portions.Cut)} {(order.Portions.Cut == Cut.Dessert ? "dessert" : "with coffee")}",
             _ => throw new ArgumentOutOfRangeException(nameof(offer), offer.Kind, "No such offer."),
         };
         what += offer.Dearer is { } dearer ? dearer == 0 ? ", same price" : $", {words.Money(Math.Abs(dearer))} {(dearer < 0 ? "less" : "more")}" : "";

@@ -28,7 +28,7 @@ public sealed class ShopFiguresTests
     {
         var (none, empty) = (Sheet(null), Sheet(new ShopFigures()));
         Assert.Equal(none.Figures, empty.Figures);
-        Assert.Equal(CakeFigures.Usual with { TwoCarryFrom = none.Figures.TwoCarryFrom, DowelDiameter = none.Figures.DowelDiameter, SupportWord = none.Figures.SupportWord }, none.Figures);
+        Assert.Equal(CakeFigures.Usual with { TwoCarryFrom = none.Figures.TwoCarryFrom, DowelDiameter = none.Figures.DowelDiameter, SupportWord = none.Figures.SupportWord, WidestPan = none.Figures.WidestPan }, none.Figures);
         Assert.Equal((2574.1, 268.0, 710.0, 108.6m), (Math.Round(none.Tiers[0].Pans.AllBatter.Millilitres, 1), Math.Round(none.Tiers[0].Crumb.Millilitres, 1), Math.Round(none.Tiers[0].Coat.Millilitres, 1), none.Tiers[0].Supports!.Length.Millimetres));
     }
 

@@ -2,12 +2,14 @@ namespace Bakehouse.Web.Tests.SetUpShop;
 
 using Bakehouse.Book.Entries;
 using Bakehouse.Book.Reading;
+using Bakehouse.Domain.Cakes;
 using Bakehouse.Domain.Measures;
 using Bakehouse.Domain.Recipes;
 using Bakehouse.Domain.Shops;
 using Bakehouse.Testing;
 using Bakehouse.Web.Access;
 using Bakehouse.Web.SetUpShop;
+using Bakehouse.Web.TakeOrder;
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
@@ -64,6 +66,18 @@ public sealed class FiguresTrayTests : BunitContext
         Assert.Single(page.FindAll($"#{field}-wrong"));
         Assert.True(page.Find("#figures details").HasAttribute("open"));
         Assert.DoesNotContain(book.Heard, c => c is WriteShop);
+    }
+
+    /// <summary>2 × 2 in are 5 × 5 cm to half a centimetre; in an 8 in round π·4²/4 = 12.6 of them.</summary>
+    [Theory]
+    [InlineData(null, "20 dessert slices", "4 × 5 cm")]
+    [InlineData("Large party", "12 dessert slices", "5 × 5 cm")]
+    public void The_counter_says_the_size_of_the_slices_by_which_it_counts(string? dessert, string count, string size)
+    {
+        var sheet = BuildSheet.Of(Cakes.Good(1, 8), CakeFigures.Of(book.State.Shop! with { Figures = new ShopFigures { Dessert = dessert } }));
+        var said = Render<TwoCounts>(p => p.Add(c => c.Sheet, sheet)).FindAll(".one-count");
+        Assert.Equal([count, size], said[0].QuerySelectorAll("p").Select(l => l.TextContent));
+        Assert.EndsWith("2.5 × 5 cm", said[1].TextContent.Trim(), StringComparison.Ordinal);
     }
 
     [Fact]
