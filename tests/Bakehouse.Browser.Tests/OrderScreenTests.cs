@@ -96,7 +96,7 @@ public sealed class OrderScreenTests(OpenShop open) : IClassFixture<OpenShop>
         await page.Build("one 12").ClickAsync();
         await page.GetByLabel("Tier 1: diameter").FillAsync("17");
         await Expect(page.Locator(".answer:not(.is-old) .answer-word")).ToHaveTextAsync("No");
-        await Expect(page.Locator(".answer-says")).ToContainTextAsync("oven");
+        await Expect(page.Locator(".answer-says")).ToContainTextAsync("of shelf both ways");
         await page.EvaluateAsync("() => window.scrollTo(0, 0)");
         await page.Picture($"can-no-{width}");
         await PagesTests.IsWhole(page);

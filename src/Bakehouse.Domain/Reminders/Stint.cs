@@ -51,6 +51,10 @@ public sealed record Stint(IReadOnlyList<Work> Works)
     /// <summary>True if a wait, an oven or a customer says when it begins.</summary>
     public bool IsTimed => Works[0].IsTimed;
 
+    /// <summary>True for two operations that one tap may have ticked: the same, or creams with what is filled with them at once.</summary>
+    public static bool IsOneTap(string operation, string other) => operation == other
+        || (Stints.Creams.Contains(operation) && (Stints.Creams.Contains(other) || other == "fill")) || (operation == "fill" && Stints.Creams.Contains(other));
+
     /// <summary>Steps before it that nobody ticked, where it may not be guessed; else empty.</summary>
     public IReadOnlyList<string> Doubts => [.. Works.SelectMany(w => w.Doubts).Distinct()];
 
@@ -84,7 +88,7 @@ internal sealed class Stints(OpenPlan plan, Instant now)
     /// <summary>These call one by one: an oven or a customer waits.</summary>
     private static readonly HashSet<string> Alone = new(StringComparer.Ordinal) { "bake", "leavefridge", "handover", "deliver", "return" };
 
-    private static readonly HashSet<string> Creams = new(StringComparer.Ordinal) { "filling", "buttercream", "colour" };
+    internal static readonly HashSet<string> Creams = new(StringComparer.Ordinal) { "filling", "buttercream", "colour" };
 
     /// <summary>The stints of one person that are still shown, earliest first.</summary>
     /// <param name="works">Open and assumed, by start.</param>

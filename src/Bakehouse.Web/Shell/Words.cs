@@ -140,8 +140,8 @@ public sealed class Words
     /// <summary>"14 in", "16 × 22 in".</summary>
     public string Board(Board board) => TierNames.Of(board, Inches);
 
-    /// <summary>A round drum by the size that is sold, which may be a little larger than it must be; a straight one by its sides.</summary>
-    public string Drum(Board drum) => drum.Cut is null && drum.BoughtAs is { } bought ? Size(bought) : Board(drum);
+    /// <summary>"14 in", "19 in, cut from 20 in": its box is as wide as the drum that is said first; a straight one by its sides.</summary>
+    public string Drum(Board drum) => drum.Cut is null && drum.BoughtAs is { } bought && bought > drum.Diameter ? $"{Board(drum)}, cut from {Size(bought)}" : Board(drum);
 
     /// <summary>"10 cm".</summary>
     public string Centimetres(Length length) => $"{Number(length.Centimetres)} cm";

@@ -176,7 +176,7 @@ public sealed class KitchenReader(WhatRings state, Shop shop, string? person = n
             return null;
         }
 
-        var together = ticks.Where(t => StepKey.Parse(t.Step) is { } key && key.Operation == last.Operation && orders.ContainsKey(key.Order.ToString("N")))
+        var together = ticks.Where(t => StepKey.Parse(t.Step) is { } key && Stint.IsOneTap(key.Operation, last.Operation) && orders.ContainsKey(key.Order.ToString("N")))
             .Select(t => t.Step).ToList();
         var said = StepWords.Big(last.Operation, TiersOf(together), shop);
         return new StripView($"{said}, done {words.Time(words.Local(ticks[0].Done).TimeOfDay)}, {who.Name}.", together);

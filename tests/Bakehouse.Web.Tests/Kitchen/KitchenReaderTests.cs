@@ -79,6 +79,16 @@ public sealed class KitchenReaderTests
         Assert.Null(Band(At(8, 15) + Duration.FromSeconds(10), "dov").Strip);
     }
 
+    /// <summary>Creams and the filling with them are one tap: what takes it back takes back all of it.</summary>
+    [Fact]
+    public void Undo_takes_back_all_that_one_tap_ticked()
+    {
+        string[] tapped = [Key("buttercream"), Key("colour"), Key("fill", 0)];
+        ticks.AddRange(tapped.Select(s => new Tick(s, At(8, 15), "dov")));
+        ticks.Add(new Tick(Key("crumb", 0), At(8, 14) + Duration.FromSeconds(55), "dov"));
+        Assert.Equal(tapped.Order(), Band(At(8, 15) + Duration.FromSeconds(1), "dov").Strip!.Steps.Order());
+    }
+
     [Fact]
     public void Two_bands_fit_and_the_others_follow()
     {
