@@ -22,7 +22,7 @@ internal static class Program
     private static Command Solve()
     {
         var verb = new Command(SolverVerb.Name, "Solve what the program asks.") { Hidden = true };
-        verb.SetAction(_ => SolverVerb.Run(Console.In, Console.Out));
+        verb.SetAction(_ => SolverVerb.Run(Console.In, Console.Out, () => Environment.Exit(SolverVerb.Left)));
         return verb;
     }
 }

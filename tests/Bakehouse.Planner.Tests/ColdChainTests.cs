@@ -99,6 +99,24 @@ public sealed class ColdChainTests(ITestOutputHelper output)
         Assert.Equal(120, CakeChain.Clock(order, Sample.Shop, Sample.Wall, [cut], Opened)!.Spells.Where(s => s.Kind == SpellKind.Outage).Sum(s => (s.To - s.From).TotalMinutes));
     }
 
+    /// <summary>Layers that cracked come out of a later oven under other keys, spares out of the freezer: the clock counts from the fill all the same.</summary>
+    [Fact]
+    public void What_was_baked_again_is_on_the_clock_like_any_other()
+    {
+        var order = Sample.Orders.First(o => Stages.IsPlanned(o.Stage) && o.Stack.Any(t => t.Filling == "lemon-curd"));
+        var tier = order.Stack.First(t => t.Filling == "lemon-curd").Id;
+        var again = Sample.Wall.Plan with
+        {
+            Steps = [.. Sample.Wall.Plan.Steps.Select(r => StepKey.Parse(r.Step) is { Operation: "mix" or "bake" or "turnout" or "wrap" } k && k.Tier == tier ? r with { Step = Slip.Again(k).ToString() } : r)],
+        };
+        var wall = new Wall(Sample.Wall.Epoch, again);
+        var (before, clock) = (CakeChain.Clock(order, Sample.Shop, Sample.Wall, [], Opened)!, CakeChain.Clock(order, Sample.Shop, wall, [], Opened)!);
+        Assert.Equal(before.Spells, clock.Spells);
+        var chain = CakeChain.Of(order, Sample.Shop, wall, Opened).First(c => c.Tier.Id == tier);
+        Assert.Equal("fill", StepKey.Parse(chain.Stays[0].Step)!.Value.Operation);
+        Assert.All(chain.Points, p => Assert.InRange(p.Core, -19, 22));
+    }
+
     [Fact]
     public void Whoever_takes_it_is_told_when_to_take_it_out()
     {

@@ -29,13 +29,12 @@ public static class CakeChain
     /// <summary>Every tier of cake that is planned, bottom first; empty where the shop never said how warm its places are.</summary>
     public static IReadOnlyList<TierChain> Of(Order order, Shop shop, Wall wall, Instant now)
     {
-        if (shop.Cold is not { } cold)
+        if (shop.Cold is not { } cold || BuildSheet.Try(order.Tiers, order.Finish, CakeFigures.Of(shop)) is not { } sheet)
         {
             return [];
         }
 
         var path = new TierPath(order, shop, cold, wall, now);
-        var sheet = BuildSheet.Of(order, CakeFigures.Of(shop));
         return
         [
             .. from build in sheet.Stack
@@ -50,7 +49,7 @@ public static class CakeChain
     /// <summary>The food clock of the tier that is out longest; null if nothing in the cake is on the clock, or it is not planned yet.</summary>
     public static ChainClock? Clock(Order order, Shop shop, Wall wall, IReadOnlyList<Slip> slips, Instant now)
     {
-        if (shop.Cold is not { } cold || !order.Stack.Any(t => IsOnClock(t, order, shop)))
+        if (shop.Cold is not { } cold || BuildProblems.Of(order.Tiers, CakeFigures.Of(shop)).Count > 0 || !order.Stack.Any(t => IsOnClock(t, order, shop)))
         {
             return null;
         }

@@ -28,7 +28,6 @@ public static class ChainSpells
 
     private static SpellKind KindOf(ChainStay stay) => stay.Kind switch
     {
-        StayKind.Handed => SpellKind.Handed,
         StayKind.Road => SpellKind.Transport,
         _ when stay.Place.IsCold => SpellKind.Cold,
         StayKind.Hands => Operation(stay) is "handover" ? SpellKind.Handed : SpellKind.Preparation,

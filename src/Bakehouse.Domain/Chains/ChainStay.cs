@@ -13,9 +13,6 @@ public enum StayKind
 
     /// <summary>It is carried or driven.</summary>
     Road,
-
-    /// <summary>It is with whoever ordered it.</summary>
-    Handed,
 }
 
 /// <summary>A tier in one place, as it was or as it is planned.</summary>

@@ -33,7 +33,8 @@ internal sealed class TierHeat(TierPlan tier, Shop shop, ColdChain cold)
     {
         var fill = Until(stays, "fill", 0);
         var coat = Until(stays, LastCoat, fill);
-        var mean = Run(Body(CoatState.Bare), HeatStart.Even(Waits.TurnedOut), stays.Take(fill));
+        // Layers that nobody saw come out of the oven are as warm as cold ones are when their coat goes on.
+        var mean = fill == 0 ? Waits.InsideAtCrumb : Run(Body(CoatState.Bare), HeatStart.Even(Waits.TurnedOut), stays.Take(fill));
         mean = Run(Body(CoatState.Crumb), new HeatStart(mean, Waits.FreshCoat), stays.Take(coat).Skip(fill));
         Run(Body(Final), new HeatStart(mean, Waits.FreshCoat), stays.Skip(coat));
         return (points, breaches);

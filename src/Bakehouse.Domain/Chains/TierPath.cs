@@ -31,31 +31,34 @@ internal sealed class TierPath
         minutes = cake.Steps.ToDictionary(s => s.Id, s => s.Minutes);
     }
 
-    /// <summary>The step that hands the cake over.</summary>
-    public string Out => cake.Out;
-
     /// <summary>When it is handed over: as planned, but not before now, since it has not gone yet. Null while it has no row.</summary>
     public Instant? HandedOver => rows.TryGetValue(cake.Out, out var start) ? (order.Stage == Stage.HandedOver ? At(start) : Instant.Max(now, At(start))) : null;
 
-    /// <summary>The stays of a tier in their order, from the end of its last turning out; empty if it was not planned.</summary>
+    /// <summary>
+    /// The stays of a tier in their order, from the end of its last turning out, or from its fill where its layers came out of a later oven or the freezer;
+    /// empty if it was not planned.
+    /// </summary>
     public IReadOnlyList<ChainStay> Of(CakeTier tier)
     {
-        var turnedOut = cake.Steps.Where(s => StepKey.Parse(s.Id) is { Operation: "turnout" } key && key.Tier == tier.Id && rows.ContainsKey(s.Id)).MaxBy(s => rows[s.Id])?.Id;
         List<ChainStay> stays = [];
-        for (var step = turnedOut; step is not null;)
+        var step = LastOf(tier, "turnout");
+        if (step is null && (step = LastOf(tier, "fill")) is not null)
         {
-            var next = Next(step, tier);
-            Add(stays, End(step), next is null ? End(step) : Start(next.To), StayKind.Waits, next);
-            step = next?.To;
-            if (step is not null)
-            {
-                var road = StepKey.Parse(step)!.Value.Operation == "deliver";
-                Add(stays, Start(step), End(step), road ? StayKind.Road : StayKind.Hands, step, "", road ? Van : cold.Room);
-            }
+            Work(stays, step);
+        }
+
+        while (step is not null && Next(step, tier) is { } hold)
+        {
+            Wait(stays, End(step), hold);
+            Work(stays, step = hold.To);
         }
 
         return stays;
     }
+
+    /// <summary>The last step of that kind that has a row, and through which the cake's waits lead on.</summary>
+    private string? LastOf(CakeTier tier, string operation) => cake.Steps
+        .Where(s => s.Name == operation && StepKey.Parse(s.Id)!.Value.Tier == tier.Id && rows.ContainsKey(s.Id) && Next(s.Id, tier) is not null).MaxBy(s => rows[s.Id])?.Id;
 
     // A cool cabin: at most 20 °C (common practice, no source).
     private static HeatPlace Van => new("the van", HeatPlaceKind.Car, 20);
@@ -64,14 +67,18 @@ internal sealed class TierPath
         .Where(h => h.From == step && !Places.IsWhenever(h) && rows.ContainsKey(h.To) && StepKey.Parse(h.To)!.Value is var to && (to.Tier is null || to.Tier == tier.Id))
         .MinBy(h => rows[h.To]);
 
-    private void Add(List<ChainStay> stays, Instant from, Instant to, StayKind kind, Hold? hold)
+    private void Work(List<ChainStay> stays, string step)
     {
-        if (hold is not null)
-        {
-            var store = StoreOf(hold, (int)(to - from).TotalMinutes);
-            var shelf = shop.Shelves.FirstOrDefault(s => s.Id == store);
-            Add(stays, from, to, kind, hold.To, shelf is null ? "" : store, shelf is null ? cold.Room : cold.PlaceOf(shelf));
-        }
+        var road = StepKey.Parse(step)!.Value.Operation == "deliver";
+        Add(stays, Start(step), End(step), road ? StayKind.Road : StayKind.Hands, step, "", road ? Van : cold.Room);
+    }
+
+    private void Wait(List<ChainStay> stays, Instant from, Hold hold)
+    {
+        var to = Start(hold.To);
+        var store = StoreOf(hold, (int)(to - from).TotalMinutes);
+        var shelf = shop.Shelves.FirstOrDefault(s => s.Id == store);
+        Add(stays, from, to, StayKind.Waits, hold.To, shelf is null ? "" : store, shelf is null ? cold.Room : cold.PlaceOf(shelf));
     }
 
     private static void Add(List<ChainStay> stays, Instant from, Instant to, StayKind kind, string step, string store, HeatPlace place)

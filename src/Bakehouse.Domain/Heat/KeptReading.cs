@@ -6,7 +6,7 @@ using Bakehouse.Domain.Orders;
 /// <summary>A reading as it is kept with the shop: enough to work it out again.</summary>
 /// <param name="Number">Of the order.</param>
 /// <param name="Coat">What covered it; <see cref="CoatState.Bare"/> for one layer.</param>
-/// <param name="Unit">Where it stood, by name; the kitchen is "".</param>
+/// <param name="Unit">The fridge or freezer that it stood in, by name.</param>
 /// <param name="Celsius">°C in the middle; null for "still cold in the middle".</param>
 public sealed record KeptReading(int Number, CakeTier Tier, CoatState Coat, string Unit, Instant Came, Instant Read, double? Celsius)
 {

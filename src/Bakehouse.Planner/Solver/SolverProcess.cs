@@ -81,8 +81,9 @@ public sealed class SolverProcess(string file, params IReadOnlyList<string> argu
     private static async Task Ask(Process process, SolverAsked asked, CancellationToken cancel)
     {
         Calm(process);
+        // It stays open: the process ends when it is closed, also if this program is killed.
         await process.StandardInput.WriteLineAsync(JsonSerializer.Serialize(asked).AsMemory(), cancel);
-        process.StandardInput.Close();
+        await process.StandardInput.FlushAsync(cancel);
     }
 
     /// <summary>Pages and bells come first.</summary>

@@ -12,16 +12,22 @@ public static class SolverVerb
     /// <summary>The argument that starts it; it stands in no help, since only the program itself asks for it.</summary>
     public const string Name = "solve";
 
+    /// <summary>What the process ends with if the program that asked has gone.</summary>
+    public const int Left = 3;
+
     private const int Unreadable = 2;
 
     /// <summary>Reads, solves and writes; 0 when done, 2 if the line can't be read.</summary>
-    public static int Run(TextReader input, TextWriter output)
+    /// <param name="left">Called once the input ends: whoever asked keeps it open, so nobody listens any more.</param>
+    public static int Run(TextReader input, TextWriter output, Action left)
     {
         if (JsonSerializer.Deserialize<SolverAsked>(input.ReadLine() ?? "null") is not { } asked
             || WeekFile.Read(asked.Week).Week is not { } week || PlanFile.Read(asked.Plan).Plan is not { } plan)
         {
             return Unreadable;
         }
+
+        new Thread(() => Listen(input, left)) { IsBackground = true }.Start();
 
         void Say(SolverTold told)
         {
@@ -33,6 +39,13 @@ public static class SolverVerb
         var proved = pair.Run(asked.Units);
         Say(new SolverTold(PlanFile.Write(pair.Best), true, proved));
         return 0;
+    }
+
+    /// <summary>A program that is killed can't end its processes: they hear it by their input.</summary>
+    private static void Listen(TextReader input, Action left)
+    {
+        input.ReadToEnd();
+        left();
     }
 }
 

@@ -9,7 +9,7 @@ internal static class SolveVerb
     public static Command Build()
     {
         var verb = new Command(SolverVerb.Name, "Solve what the program asks.") { Hidden = true };
-        verb.SetAction(_ => SolverVerb.Run(Console.In, Console.Out));
+        verb.SetAction(_ => SolverVerb.Run(Console.In, Console.Out, () => Environment.Exit(SolverVerb.Left)));
         return verb;
     }
 }

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.Json;
 using Bakehouse.Domain.Planning;
 using Bakehouse.Planner.Quick;
 using Bakehouse.Planner.Solver;
@@ -50,6 +51,28 @@ public class SolverProcessTests
             using var process = Process.GetProcessById(solver.Pid);
             process.Kill();
         }
+    }
+
+    /// <summary>What the system does for a program that is killed: the other end of the process's input is closed.</summary>
+    [Fact]
+    public async Task A_process_whose_program_has_gone_ends_by_itself()
+    {
+        var (week, plan) = Start("home-095-hands");
+        using var process = Process.Start(new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "Bakehouse.Benchmarks"), SolverVerb.Name)
+        {
+            UseShellExecute = false, RedirectStandardInput = true, RedirectStandardOutput = true,
+        })!;
+        await process.StandardInput.WriteLineAsync(JsonSerializer.Serialize(new SolverAsked(WeekFile.Write(week), PlanFile.Write(plan), 1, 100_000)).AsMemory(), Cancel);
+        await process.StandardInput.FlushAsync(Cancel);
+        Assert.NotNull(await process.StandardOutput.ReadLineAsync(Cancel));
+        Assert.False(process.HasExited);
+
+        process.StandardInput.Close();
+
+        using var soon = CancellationTokenSource.CreateLinkedTokenSource(Cancel);
+        soon.CancelAfter(TimeSpan.FromSeconds(30));
+        await process.WaitForExitAsync(soon.Token);
+        Assert.Equal(SolverVerb.Left, process.ExitCode);
     }
 
     [Fact]
